@@ -1,0 +1,85 @@
+package bedwright.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A season: a run of whole weeks on one farm, all that grows or may grow in it and all who want stems.
+ *
+ * <p>Week 0 starts on {@link #starts}, and every week starts on that weekday. Days are numbered from 0 on that day.
+ */
+public record Season(
+        @Fact(value = "Name of the season, as it stands on the sheet", least = 1) String name,
+        @Fact("Anything to be said about the season; an invented farm says so here") @Nullable String about,
+        @Fact("First day of the season; its weekday is the first day of every week") LocalDate starts,
+        @Fact(value = "Number of weeks", min = 1, max = 80) int weeks,
+        @Fact(value = "The currency of all prices", byDefault = "{}") Currency currency,
+        @Fact("Where the farm lies and what weather it has") Site site,
+        @Fact(value = "Beds, one by one or in blocks", least = 1) List<BedBlock> beds,
+        @Fact(value = "Hedges, belts and fences that break the wind", byDefault = "[]") List<Windbreak> windbreaks,
+        @Fact(value = "Edges of rough grass, from which some pests come", byDefault = "[]") List<RoughGrass> roughGrass,
+        @Fact(value = "What eats seed, seedlings or blooms", byDefault = "[]") List<Pest> pests,
+        @Fact(value = "Bench, trays, nets and row cover", byDefault = "{}") Stock stock,
+        @Fact(value = "Hands, hours and what work takes", byDefault = "{}") Labour labour,
+        @Fact(value = "Kinds of stems: the roles, and the kinds under each", least = 1) List<Role> roles,
+        @Fact(value = "Plant families and how long a bed rests from each", byDefault = "[]") List<Family> families,
+        @Fact(value = "What it costs to break the rotation", byDefault = "{}") Rotation rotation,
+        @Fact(value = "Crops and the ways each is grown", byDefault = "[]") List<Crop> crops,
+        @Fact(value = "Plantings to choose from: equal small lots of a crop", byDefault = "[]") List<Lots> pool,
+        @Fact(value = "What already stands, or is bought", byDefault = "[]") List<Standing> standing,
+        @Fact(value = "Who takes single kinds of stems, and at what price", byDefault = "[]") List<Outlet> outlets,
+        @Fact(value = "Bouquet recipes", byDefault = "[]") List<Recipe> recipes,
+        @Fact(value = "Bouquets ordered: weekly ones and those of events", byDefault = "[]") List<Order> orders,
+        @Fact(value = "Weight of the bad seasons: bold, steady, careful or whole per cent", byDefault = "\"steady\"")
+                Caution caution,
+        @Fact(value = "Possible seasons over which a plan is judged", byDefault = "{}") Sampling possible) {
+
+    public Season {
+        if (weeks < 1 || weeks > 80) {
+            throw new IllegalArgumentException("A season has 1 to 80 weeks, not " + weeks);
+        }
+        beds = List.copyOf(beds);
+        windbreaks = List.copyOf(windbreaks);
+        roughGrass = List.copyOf(roughGrass);
+        pests = List.copyOf(pests);
+        roles = List.copyOf(roles);
+        families = List.copyOf(families);
+        crops = List.copyOf(crops);
+        pool = List.copyOf(pool);
+        standing = List.copyOf(standing);
+        outlets = List.copyOf(outlets);
+        recipes = List.copyOf(recipes);
+        orders = List.copyOf(orders);
+    }
+
+    /** Number of days, 7 a week. */
+    public int days() {
+        return 7 * weeks;
+    }
+
+    /** The date of a day; negative days lie before the season. */
+    public LocalDate dateOf(int day) {
+        return starts.plusDays(day);
+    }
+
+    /** The first day of a week, as a date; negative weeks lie before the season. */
+    public LocalDate weekStart(int week) {
+        return starts.plusWeeks(week);
+    }
+
+    /** The day of a date, counted from the season's first; negative before it. */
+    public int dayOf(LocalDate date) {
+        return Math.toIntExact(date.toEpochDay() - starts.toEpochDay());
+    }
+
+    /** The week in which a date falls; negative before the season. */
+    public int weekOf(LocalDate date) {
+        return Math.floorDiv(dayOf(date), 7);
+    }
+
+    /** All beds one by one, in the order of the blocks; a bed's index in this list is its number everywhere. */
+    public List<Bed> allBeds() {
+        return Bed.of(beds);
+    }
+}
