@@ -2,6 +2,7 @@ package bedwright.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One bed on the ground.
@@ -40,7 +41,7 @@ public record Bed(int index, String name, BedBlock block, int number, Point star
     }
 
     /** Whether an entry of the block that names this number, or none, speaks of this bed. */
-    boolean isMeantBy(@org.jspecify.annotations.Nullable Integer bed) {
+    boolean isMeantBy(@Nullable Integer bed) {
         return bed == null || bed == number;
     }
 
