@@ -25,7 +25,8 @@ public record Bed(int index, String name, BedBlock block, int number, Point star
             double north = Math.cos(heading);
             for (int i = 0; i < block.count(); i++) {
                 double aside = i * (block.width() + block.path());
-                Point start = new Point(block.at().x() + aside * north, block.at().y() - aside * east);
+                Point start =
+                        new Point(block.at().x() + aside * north, block.at().y() - aside * east);
                 Point end = new Point(start.x() + block.length() * east, start.y() + block.length() * north);
                 String name = block.count() == 1 ? block.name() : block.name() + (i + 1);
                 beds.add(new Bed(beds.size(), name, block, i + 1, start, end));
@@ -36,8 +37,7 @@ public record Bed(int index, String name, BedBlock block, int number, Point star
 
     /** The point at a share of the bed's length, 0 its start and 1 its end. */
     public Point at(double share) {
-        return new Point(
-                start.x() + share * (end.x() - start.x()), start.y() + share * (end.y() - start.y()));
+        return new Point(start.x() + share * (end.x() - start.x()), start.y() + share * (end.y() - start.y()));
     }
 
     /** Whether an entry of the block that names this number, or none, speaks of this bed. */

@@ -6,14 +6,30 @@ import org.jspecify.annotations.Nullable;
 
 /** A pest: what it takes, when, how far it comes from the rough grass and how years differ. */
 public record Pest(
-        @Fact(value = "Name of the pest, a common one", least = 1) String name,
-        @Fact(value = "What it takes: seed, seedlings, blooms", least = 1) List<Takes> takes,
+        @Fact(value = "Name of the pest, a common one", least = 1)
+        String name,
+
+        @Fact(value = "What it takes: seed, seedlings, blooms", least = 1)
+        List<Takes> takes,
+
         @Fact(value = "Times of the year and the share a day that it takes then; elsewhere none", byDefault = "[]")
-                List<Pressure> pressure,
-        @Fact(value = "Distance from the rough grass over which its bite falls to about a third; left out: everywhere alike", unit = "m", min = 0.1, max = 10000)
-                @Nullable Double range,
-        @Fact(value = "How much years differ (standard deviation of the logarithm)", min = 0, max = 3, byDefault = "0.5")
-                double yearSpread) {
+        List<Pressure> pressure,
+
+        @Fact(
+                value =
+                        "Distance from the rough grass over which its bite falls to about a third; left out: everywhere alike",
+                unit = "m",
+                min = 0.1,
+                max = 10000)
+        @Nullable
+        Double range,
+
+        @Fact(
+                value = "How much years differ (standard deviation of the logarithm)",
+                min = 0,
+                max = 3,
+                byDefault = "0.5")
+        double yearSpread) {
 
     public Pest {
         takes = List.copyOf(takes);
@@ -37,5 +53,7 @@ public record Pest(
     public record Pressure(
             @Fact("First day") MonthDay from,
             @Fact("Last day") MonthDay to,
-            @Fact(value = "Pressure a day: 0.01 takes about one in a hundred", min = 0, max = 5) double aDay) {}
+
+            @Fact(value = "Pressure a day: 0.01 takes about one in a hundred", min = 0, max = 5)
+            double aDay) {}
 }

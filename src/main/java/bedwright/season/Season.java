@@ -10,30 +10,71 @@ import org.jspecify.annotations.Nullable;
  * <p>Week 0 starts on {@link #starts}, and every week starts on that weekday. Days are numbered from 0 on that day.
  */
 public record Season(
-        @Fact(value = "Name of the season, as it stands on the sheet", least = 1) String name,
-        @Fact("Anything to be said about the season; an invented farm says so here") @Nullable String about,
-        @Fact("First day of the season; its weekday is the first day of every week") LocalDate starts,
+        @Fact(value = "Name of the season, as it stands on the sheet", least = 1)
+        String name,
+
+        @Fact("Anything to be said about the season; an invented farm says so here") @Nullable
+        String about,
+
+        @Fact("First day of the season; its weekday is the first day of every week")
+        LocalDate starts,
+
         @Fact(value = "Number of weeks", min = 1, max = 80) int weeks,
-        @Fact(value = "The currency of all prices", byDefault = "{}") Currency currency,
+
+        @Fact(value = "The currency of all prices", byDefault = "{}")
+        Currency currency,
+
         @Fact("Where the farm lies and what weather it has") Site site,
-        @Fact(value = "Beds, one by one or in blocks", least = 1) List<BedBlock> beds,
-        @Fact(value = "Hedges, belts and fences that break the wind", byDefault = "[]") List<Windbreak> windbreaks,
-        @Fact(value = "Edges of rough grass, from which some pests come", byDefault = "[]") List<RoughGrass> roughGrass,
-        @Fact(value = "What eats seed, seedlings or blooms", byDefault = "[]") List<Pest> pests,
-        @Fact(value = "Bench, trays, nets and row cover", byDefault = "{}") Stock stock,
-        @Fact(value = "Hands, hours and what work takes", byDefault = "{}") Labour labour,
-        @Fact(value = "Kinds of stems: the roles, and the kinds under each", least = 1) List<Role> roles,
-        @Fact(value = "Plant families and how long a bed rests from each", byDefault = "[]") List<Family> families,
-        @Fact(value = "What it costs to break the rotation", byDefault = "{}") Rotation rotation,
-        @Fact(value = "Crops and the ways each is grown", byDefault = "[]") List<Crop> crops,
-        @Fact(value = "Plantings to choose from: equal small lots of a crop", byDefault = "[]") List<Lots> pool,
-        @Fact(value = "What already stands, or is bought", byDefault = "[]") List<Standing> standing,
-        @Fact(value = "Who takes single kinds of stems, and at what price", byDefault = "[]") List<Outlet> outlets,
+
+        @Fact(value = "Beds, one by one or in blocks", least = 1)
+        List<BedBlock> beds,
+
+        @Fact(value = "Hedges, belts and fences that break the wind", byDefault = "[]")
+        List<Windbreak> windbreaks,
+
+        @Fact(value = "Edges of rough grass, from which some pests come", byDefault = "[]")
+        List<RoughGrass> roughGrass,
+
+        @Fact(value = "What eats seed, seedlings or blooms", byDefault = "[]")
+        List<Pest> pests,
+
+        @Fact(value = "Bench, trays, nets and row cover", byDefault = "{}")
+        Stock stock,
+
+        @Fact(value = "Hands, hours and what work takes", byDefault = "{}")
+        Labour labour,
+
+        @Fact(value = "Kinds of stems: the roles, and the kinds under each", least = 1)
+        List<Role> roles,
+
+        @Fact(value = "Plant families and how long a bed rests from each", byDefault = "[]")
+        List<Family> families,
+
+        @Fact(value = "What it costs to break the rotation", byDefault = "{}")
+        Rotation rotation,
+
+        @Fact(value = "Crops and the ways each is grown", byDefault = "[]")
+        List<Crop> crops,
+
+        @Fact(value = "Plantings to choose from: equal small lots of a crop", byDefault = "[]")
+        List<Lots> pool,
+
+        @Fact(value = "What already stands, or is bought", byDefault = "[]")
+        List<Standing> standing,
+
+        @Fact(value = "Who takes single kinds of stems, and at what price", byDefault = "[]")
+        List<Outlet> outlets,
+
         @Fact(value = "Bouquet recipes", byDefault = "[]") List<Recipe> recipes,
-        @Fact(value = "Bouquets ordered: weekly ones and those of events", byDefault = "[]") List<Order> orders,
+
+        @Fact(value = "Bouquets ordered: weekly ones and those of events", byDefault = "[]")
+        List<Order> orders,
+
         @Fact(value = "Weight of the bad seasons: bold, steady, careful or whole per cent", byDefault = "\"steady\"")
-                Caution caution,
-        @Fact(value = "Possible seasons over which a plan is judged", byDefault = "{}") Sampling possible) {
+        Caution caution,
+
+        @Fact(value = "Possible seasons over which a plan is judged", byDefault = "{}")
+        Sampling possible) {
 
     public Season {
         if (weeks < 1 || weeks > 80) {

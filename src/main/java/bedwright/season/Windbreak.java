@@ -5,8 +5,12 @@ public record Windbreak(
         @Fact(value = "Name", least = 1) String name,
         @Fact("One end") Point from,
         @Fact("Other end") Point to,
-        @Fact(value = "Height", unit = "m", min = 0.5, max = 60) double height,
-        @Fact("How dense it is: sparse, medium, dense or solid") Density density) {
+
+        @Fact(value = "Height", unit = "m", min = 0.5, max = 60)
+        double height,
+
+        @Fact("How dense it is: sparse, medium, dense or solid")
+        Density density) {
 
     /** Density classes of the published shelter table. */
     public enum Density {
