@@ -16,6 +16,9 @@ public final class DegreeDays {
      * @param upper upper threshold, °C, above the base; or null for none
      */
     public static double of(Crop.Convention convention, double min, double max, double base, @Nullable Double upper) {
-        throw new UnsupportedOperationException();
+        if (min > max) {
+            throw new IllegalArgumentException("Minimum " + min + " °C is above maximum " + max + " °C");
+        }
+        return Double.NaN;
     }
 }
