@@ -27,6 +27,7 @@ public enum Job {
 
     private final String unit;
     private final int size;
+
     @SuppressWarnings("ImmutableEnumChecker") // a record of two numbers
     private final Labour.JobRate usual;
 

@@ -5,14 +5,32 @@ import org.jspecify.annotations.Nullable;
 
 /** One planting of a plan: equal lots of a crop in one bed, week and method, or a standing planting. */
 public record KeptPlanting(
-        @Fact(value = "Its number, short enough to say aloud", min = 1, max = 100000) int number,
+        @Fact(value = "Its number, short enough to say aloud", min = 1, max = 100000)
+        int number,
+
         @Fact("Crop") String crop,
         @Fact("Method") String method,
         @Fact("Bed") String bed,
-        @Fact("First day of the week in which it is sown, set or started in trays") LocalDate sown,
-        @Fact(value = "Entry of the season's pool that its lots come from, from 1; left out for a standing planting", min = 1, max = 100000)
-                @Nullable Integer pool,
-        @Fact(value = "Entry of the season's standing plantings, from 1; left out for lots of the pool", min = 1, max = 100000)
-                @Nullable Integer standing,
-        @Fact(value = "Lots", min = 1, max = 100000, byDefault = "1") int lots,
-        @Fact(value = "Plants in all", unit = "plants", min = 1, max = 100000000) int plants) {}
+
+        @Fact("First day of the week in which it is sown, set or started in trays")
+        LocalDate sown,
+
+        @Fact(
+                value = "Entry of the season's pool that its lots come from, from 1; left out for a standing planting",
+                min = 1,
+                max = 100000)
+        @Nullable
+        Integer pool,
+
+        @Fact(
+                value = "Entry of the season's standing plantings, from 1; left out for lots of the pool",
+                min = 1,
+                max = 100000)
+        @Nullable
+        Integer standing,
+
+        @Fact(value = "Lots", min = 1, max = 100000, byDefault = "1")
+        int lots,
+
+        @Fact(value = "Plants in all", unit = "plants", min = 1, max = 100000000)
+        int plants) {}
