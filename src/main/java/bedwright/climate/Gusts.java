@@ -2,19 +2,46 @@ package bedwright.climate;
 
 /** Strength of gusts and what they lay flat. */
 public final class Gusts {
-    private Gusts() {}
-
     /** Number of equally likely speeds over which an expectation is taken. */
     public static final int SPEEDS = 50;
 
-    /** Speed not exceeded with probability p by a gust with a Gumbel distribution: mode − scale × ln(−ln p), m/s. */
-    public static double quantile(double mode, double scale, double p) {
-        throw new UnsupportedOperationException();
+    /** −ln(−ln p) at the middles p of {@link #SPEEDS} equal shares. */
+    private static final double[] REDUCED = reduced();
+
+    private Gusts() {}
+
+    private static double[] reduced() {
+        double[] reduced = new double[SPEEDS];
+        for (int i = 0; i < SPEEDS; i++) {
+            reduced[i] = quantile(0, 1, (i + 0.5) / SPEEDS);
+        }
+        return reduced;
     }
 
-    /** Share laid flat by a gust: 1 / (1 + exp(−(v − v50)/s)). */
+    /**
+     * Speed not exceeded with probability p by a gust with a Gumbel distribution: mode − scale × ln(−ln p), m/s.
+     *
+     * @param scale above 0, m/s
+     * @param p above 0 and below 1
+     */
+    public static double quantile(double mode, double scale, double p) {
+        requireAboveZero("A Gumbel scale", scale);
+        if (!(p > 0 && p < 1)) {
+            throw new IllegalArgumentException("A probability of a quantile lies between 0 and 1, not at " + p);
+        }
+        return mode - scale * StrictMath.log(-StrictMath.log(p));
+    }
+
+    /**
+     * Share laid flat by a gust: 1 / (1 + exp(−(v − v50)/s)).
+     *
+     * @param speed of the gust at the bed, m/s
+     * @param half speed that lays half of the plants flat, m/s; infinite for plants that nothing lays flat
+     * @param spread above 0, m/s
+     */
     public static double flattened(double speed, double half, double spread) {
-        throw new UnsupportedOperationException();
+        requireAboveZero("A spread of standing", spread);
+        return 1 / (1 + StrictMath.exp((half - speed) / spread));
     }
 
     /**
@@ -24,6 +51,22 @@ public final class Gusts {
      * @param relative relative speed at the bed, 0 to 1
      */
     public static double expectedFlattened(double mode, double scale, double relative, double half, double spread) {
-        throw new UnsupportedOperationException();
+        requireAboveZero("A Gumbel scale", scale);
+        requireAboveZero("A spread of standing", spread);
+        if (!(relative >= 0 && relative <= 1)) {
+            throw new IllegalArgumentException("A relative speed lies between 0 and 1, not at " + relative);
+        }
+        double sum = 0;
+        for (double reduced : REDUCED) {
+            double speed = relative * (mode + scale * reduced);
+            sum += 1 / (1 + StrictMath.exp((half - speed) / spread));
+        }
+        return sum / SPEEDS;
+    }
+
+    private static void requireAboveZero(String what, double value) {
+        if (!(value > 0)) {
+            throw new IllegalArgumentException(what + " is above 0 m/s, not " + value);
+        }
     }
 }
