@@ -21,13 +21,12 @@ final class DayLength {
         if (dayOfYear < 1 || dayOfYear > 366) {
             throw new IllegalArgumentException("A day of the year is 1 to 366, not " + dayOfYear);
         }
-        double revolution =
-                0.2163108 + 2 * StrictMath.atan(0.9671396 * StrictMath.tan(0.00860 * (dayOfYear - 186)));
+        double revolution = 0.2163108 + 2 * StrictMath.atan(0.9671396 * StrictMath.tan(0.00860 * (dayOfYear - 186)));
         double declination = StrictMath.asin(0.39795 * StrictMath.cos(revolution));
         double phi = Math.toRadians(latitude);
-        double cosine = (StrictMath.sin(Math.toRadians(BELOW_HORIZON))
-                        + StrictMath.sin(phi) * StrictMath.sin(declination))
-                / (StrictMath.cos(phi) * StrictMath.cos(declination));
+        double cosine =
+                (StrictMath.sin(Math.toRadians(BELOW_HORIZON)) + StrictMath.sin(phi) * StrictMath.sin(declination))
+                        / (StrictMath.cos(phi) * StrictMath.cos(declination));
         return 24 - 24 / Math.PI * StrictMath.acos(Math.clamp(cosine, -1, 1));
     }
 }

@@ -81,7 +81,8 @@ public final class PossibleSeasons {
     private static double[] deviation(Season season, Sampling.GivenSeason given) {
         double[] deviation = new double[season.days()];
         for (int d = 0; d < deviation.length; d++) {
-            deviation[d] = given.warmer() + (d < given.days().size() ? given.days().get(d) : 0);
+            deviation[d] =
+                    given.warmer() + (d < given.days().size() ? given.days().get(d) : 0);
         }
         return deviation;
     }

@@ -58,7 +58,8 @@ final class SeasonSampler {
                 normal("spring frost", number),
                 normal("autumn frost", number),
                 badSeedBeds(site.badSeedBed().chance(), number),
-                streams.of("hard winter", number).nextDouble() < site.hardWinter().chance(),
+                streams.of("hard winter", number).nextDouble()
+                        < site.hardWinter().chance(),
                 firstCut,
                 stems);
     }
