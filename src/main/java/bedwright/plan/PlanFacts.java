@@ -1,0 +1,232 @@
+package bedwright.plan;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.growth.ProspectTable;
+import bedwright.season.Bed;
+import bedwright.season.BedBlock;
+import bedwright.season.Crop;
+import bedwright.season.Family;
+import bedwright.season.KindTree;
+import bedwright.season.Season;
+import bedwright.season.Standing;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything that a score of a season needs, compiled once into flat arrays and shared by all searches: what plantings
+ * there are, what their places take and give, and what is asked for.
+ */
+public final class PlanFacts {
+    final Season season;
+    final List<PossibleSeason> seasons;
+    final ProspectTable table;
+    final KindTree kinds;
+    final int weeks;
+    final int seasonCount;
+    final List<Shelf> shelves;
+    final int bench;
+    final int trays;
+    final int firstNet;
+    final int cover;
+    final List<DemandLine> demand;
+    final Filling[] fillings;
+    final WorkWeeks hours;
+    /** Chores, making up and service by week, ticks. */
+    final long[] fixedWork;
+
+    final long[] makingMinutes;
+    final long[] serviceMinutes;
+    final long ownRate;
+    final long hiredRate;
+    final long restPrice;
+    final long followOnPrice;
+    /** Stock of each planting. */
+    final int[] stockOf;
+    /** Crop of each stock. */
+    final int[] cropOf;
+    /** Family of each stock, or −1. */
+    final int[] familyOf;
+
+    final int families;
+    /** Job of each place: lots of one crop with the same bed, week and method share one. */
+    final int[] jobOf;
+    /** A row of figures of each job: all places of a job have the same set-up. */
+    final int[] rowOfJob;
+    /** Whether the family of a place was in its bed too few years ago. */
+    final boolean[] restBroken;
+    /** The one place of a planting that is fixed, or −1. */
+    final int[] fixedPlace;
+
+    private PlanFacts(Season season, List<PossibleSeason> seasons, ProspectTable table) {
+        this.season = season;
+        this.seasons = List.copyOf(seasons);
+        this.table = table;
+        this.kinds = KindTree.of(season.roles());
+        this.weeks = season.weeks();
+        this.seasonCount = seasons.size();
+        this.shelves = Shelf.of(season);
+        this.bench = season.allBeds().size();
+        this.trays = bench + 1;
+        this.firstNet = trays + 1;
+        this.cover = firstNet + season.stock().nets().size();
+        this.ownRate = Grains.ofHour(season, season.labour().ownRate());
+        this.hiredRate = Grains.ofHour(season, season.labour().hiredRate());
+        this.restPrice = Grains.ofThing(season, season.rotation().restBroken());
+        this.followOnPrice = Grains.ofThing(season, season.rotation().followOn());
+        Demand asked = Demand.of(season, kinds);
+        this.demand = asked.lines();
+        this.makingMinutes = asked.makingMinutes();
+        this.serviceMinutes = asked.serviceMinutes();
+        this.fillings = new Filling[season.roles().size()];
+        for (int r = 0; r < fillings.length; r++) {
+            fillings[r] = Filling.of(season, kinds, r, asked, ownRate);
+        }
+        this.hours = WorkWeeks.of(season);
+        this.fixedWork = new long[weeks];
+        for (int w = 0; w < weeks; w++) {
+            fixedWork[w] = hours.chores()[w] + (makingMinutes[w] + serviceMinutes[w]) * Grains.TICKS_A_MINUTE;
+        }
+        this.cropOf = cropsOfStocks(season);
+        this.familyOf = new int[cropOf.length];
+        this.families = season.families().size();
+        for (int s = 0; s < cropOf.length; s++) {
+            familyOf[s] = family(season, season.crops().get(cropOf[s]));
+        }
+        this.stockOf = stocksOfPlantings(season);
+        this.jobOf = new int[table.places()];
+        this.rowOfJob = jobs();
+        this.restBroken = new boolean[table.places()];
+        markBrokenRest();
+        this.fixedPlace = new int[stockOf.length];
+        Arrays.fill(fixedPlace, -1);
+        fixStanding();
+    }
+
+    /** Compiles a season over its possible seasons. */
+    public static PlanFacts of(Season season, List<PossibleSeason> seasons) {
+        return new PlanFacts(season, seasons, ProspectTable.of(season, seasons));
+    }
+
+    /** Compiles a season whose prospects are there already. */
+    public static PlanFacts of(Season season, List<PossibleSeason> seasons, ProspectTable table) {
+        return new PlanFacts(season, seasons, table);
+    }
+
+    public Season season() {
+        return season;
+    }
+
+    public List<PossibleSeason> seasons() {
+        return seasons;
+    }
+
+    public ProspectTable table() {
+        return table;
+    }
+
+    /** Number of plantings, placed or not: one for each lot of the pool, then one for each standing planting. */
+    public int plantings() {
+        return stockOf.length;
+    }
+
+    /** The stock, as the table numbers them, that a planting belongs to. */
+    public int stock(int planting) {
+        return stockOf[planting];
+    }
+
+    boolean isFixed(int planting) {
+        return fixedPlace[planting] >= 0;
+    }
+
+    private static int[] cropsOfStocks(Season season) {
+        Map<String, Integer> byName = new HashMap<>();
+        for (int c = 0; c < season.crops().size(); c++) {
+            byName.put(season.crops().get(c).name(), c);
+        }
+        List<Integer> crops = new ArrayList<>();
+        season.pool().forEach(lots -> crops.add(byName.get(lots.crop())));
+        season.standing().forEach(standing -> crops.add(byName.get(standing.crop())));
+        return crops.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private static int[] stocksOfPlantings(Season season) {
+        List<Integer> stocks = new ArrayList<>();
+        for (int i = 0; i < season.pool().size(); i++) {
+            for (int l = 0; l < season.pool().get(i).lots(); l++) {
+                stocks.add(i);
+            }
+        }
+        for (int j = 0; j < season.standing().size(); j++) {
+            stocks.add(season.pool().size() + j);
+        }
+        return stocks.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private static int family(Season season, Crop crop) {
+        for (int f = 0; f < season.families().size(); f++) {
+            if (season.families().get(f).name().equals(crop.family())) {
+                return f;
+            }
+        }
+        return -1;
+    }
+
+    private int[] jobs() {
+        Map<List<Integer>, Integer> numbers = new HashMap<>();
+        List<Integer> rows = new ArrayList<>();
+        for (int place = 0; place < jobOf.length; place++) {
+            int stock = table.stock(place);
+            boolean standing = stock >= season.pool().size();
+            int owner = standing ? -1 - stock : cropOf[stock];
+            List<Integer> key = List.of(owner, table.bed(place), table.sowWeek(place), table.method(place));
+            Integer job = numbers.get(key);
+            if (job == null) {
+                job = rows.size();
+                numbers.put(key, job);
+                rows.add(table.row(place));
+            }
+            jobOf[place] = job;
+        }
+        return rows.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private void markBrokenRest() {
+        List<Bed> beds = season.allBeds();
+        for (int place = 0; place < restBroken.length; place++) {
+            int stock = table.stock(place);
+            int family = familyOf[stock];
+            if (family < 0 || stock >= season.pool().size()) {
+                continue;
+            }
+            Family rule = season.families().get(family);
+            int year = season.weekStart(table.heldFrom(table.row(place))).getYear();
+            int last = Integer.MIN_VALUE;
+            for (BedBlock.Grown grown : beds.get(table.bed(place)).history()) {
+                if (grown.family().equals(rule.name()) && grown.year() <= year) {
+                    last = Math.max(last, grown.year());
+                }
+            }
+            restBroken[place] = last != Integer.MIN_VALUE && year - last - 1 < rule.restYears();
+        }
+    }
+
+    private void fixStanding() {
+        for (int p = 0; p < stockOf.length; p++) {
+            int stock = stockOf[p];
+            if (stock < season.pool().size()) {
+                continue;
+            }
+            Standing standing = season.standing().get(stock - season.pool().size());
+            boolean inTheGround = standing.isWritten() || standing.clock() != null;
+            boolean whole = standing.bed() != null
+                    && standing.method() != null
+                    && (standing.sown() != null || inTheGround);
+            if (whole || standing.isWritten()) {
+                fixedPlace[p] = table.firstPlace(stock);
+            }
+        }
+    }
+}
