@@ -2,6 +2,8 @@ package bedwright.growth;
 
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Season;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,7 +21,82 @@ import java.util.List;
  * written to.
  */
 public final class ProspectTable {
-    private ProspectTable() {}
+    private final int seasons;
+    private final int beds;
+    private final int[] firstPlace;
+    private final int[] stock;
+    private final int[] bed;
+    private final int[] sowWeek;
+    private final int[] method;
+    private final int[] row;
+    private final Row[] rows;
+    /** Places by stock, then (method × weeks from the earliest + week) × beds + bed; −1 where none is offered. */
+    private final int[][] index;
+
+    private final int[] earliest;
+    private final int[] span;
+
+    ProspectTable(int seasons, int beds, List<List<Offer>> byStock) {
+        this.seasons = seasons;
+        this.beds = beds;
+        int stocks = byStock.size();
+        firstPlace = new int[stocks + 1];
+        for (int s = 0; s < stocks; s++) {
+            int count = 0;
+            for (Offer offer : byStock.get(s)) {
+                count += offer.beds().length;
+            }
+            firstPlace[s + 1] = firstPlace[s] + count;
+        }
+        int places = firstPlace[stocks];
+        stock = new int[places];
+        bed = new int[places];
+        sowWeek = new int[places];
+        method = new int[places];
+        row = new int[places];
+        index = new int[stocks][];
+        earliest = new int[stocks];
+        span = new int[stocks];
+        List<Row> all = new ArrayList<>();
+        for (int s = 0; s < stocks; s++) {
+            int at = firstPlace[s];
+            for (Offer offer : byStock.get(s)) {
+                int first = all.size();
+                all.addAll(offer.rows());
+                for (int i = 0; i < offer.beds().length; i++) {
+                    stock[at] = s;
+                    bed[at] = offer.beds()[i];
+                    sowWeek[at] = offer.sowWeek();
+                    method[at] = offer.method();
+                    row[at] = first + offer.rowOfBed()[i];
+                    at++;
+                }
+            }
+            makeIndex(s);
+        }
+        rows = all.toArray(Row[]::new);
+    }
+
+    /** Places of one stock with one method and sow week: beds in order, and which of the rows each has. */
+    record Offer(int method, int sowWeek, int[] beds, int[] rowOfBed, List<Row> rows) {}
+
+    private void makeIndex(int s) {
+        int low = Integer.MAX_VALUE;
+        int high = Integer.MIN_VALUE;
+        int methods = 0;
+        for (int p = firstPlace[s]; p < firstPlace[s + 1]; p++) {
+            low = Math.min(low, sowWeek[p]);
+            high = Math.max(high, sowWeek[p]);
+            methods = Math.max(methods, method[p] + 1);
+        }
+        earliest[s] = low;
+        span[s] = methods == 0 ? 0 : high - low + 1;
+        index[s] = new int[methods * span[s] * beds];
+        Arrays.fill(index[s], -1);
+        for (int p = firstPlace[s]; p < firstPlace[s + 1]; p++) {
+            index[s][(method[p] * span[s] + sowWeek[p] - low) * beds + bed[p]] = p;
+        }
+    }
 
     /**
      * Makes the table, in parallel on the processors there are; the result does not depend on their number.
@@ -27,161 +104,176 @@ public final class ProspectTable {
      * @param seasons the possible seasons, in the order in which their stems will stand
      */
     public static ProspectTable of(Season season, List<PossibleSeason> seasons) {
-        throw new UnsupportedOperationException();
+        return new Offers(season, seasons).table();
     }
 
     /** Number of possible seasons, K. */
     public int seasons() {
-        throw new UnsupportedOperationException();
+        return seasons;
     }
 
     /** Number of stocks. */
     public int stocks() {
-        throw new UnsupportedOperationException();
+        return index.length;
     }
 
     /** First place of a stock; its places end before {@code firstPlace(stock + 1)}, which may be asked for too. */
     public int firstPlace(int stock) {
-        throw new UnsupportedOperationException();
+        return firstPlace[stock];
     }
 
     /** Number of all places. */
     public int places() {
-        throw new UnsupportedOperationException();
+        return stock.length;
     }
 
     /** The stock of a place. */
     public int stock(int place) {
-        throw new UnsupportedOperationException();
+        return stock[place];
     }
 
+    /** Number of the bed in the season. */
     public int bed(int place) {
-        throw new UnsupportedOperationException();
+        return bed[place];
     }
 
     /** Sow week; negative for what was sown before the season. */
     public int sowWeek(int place) {
-        throw new UnsupportedOperationException();
+        return sowWeek[place];
     }
 
     /** Index of the method in its crop's list. */
     public int method(int place) {
-        throw new UnsupportedOperationException();
+        return method[place];
     }
 
     /** The place of a stock at a bed, sow week and method, or −1 if it is not offered. */
     public int find(int stock, int bed, int sowWeek, int method) {
-        throw new UnsupportedOperationException();
+        int week = sowWeek - earliest[stock];
+        if (week < 0 || week >= span[stock] || bed < 0 || bed >= beds || method < 0) {
+            return -1;
+        }
+        int at = (method * span[stock] + week) * beds + bed;
+        return at < index[stock].length ? index[stock][at] : -1;
     }
 
+    /** The row of figures of a place. */
     public int row(int place) {
-        throw new UnsupportedOperationException();
+        return row[place];
     }
 
+    /** Number of rows. */
     public int rows() {
-        throw new UnsupportedOperationException();
+        return rows.length;
     }
 
     /** First week in the bed. */
     public int heldFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].heldFrom;
     }
 
+    /** End of the hold. */
     public int heldTo(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].heldTo;
     }
 
     /** Length of bed, mm. */
     public int millimetres(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].millimetres;
     }
 
     /** First week on the bench; equal to {@link #benchTo} if none. */
     public int benchFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].benchFrom;
     }
 
+    /** End of the weeks on the bench. */
     public int benchTo(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].benchTo;
     }
 
     /** First week in which its trays are in use (bench and hardening). */
     public int trayFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].trayFrom;
     }
 
+    /** End of the weeks in trays. */
     public int trayTo(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].trayTo;
     }
 
     /** Tray cells, 0 where it is not raised in trays. */
     public int cells(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].cells;
     }
 
     /** Index of its net in the season's stock, or −1. */
     public int net(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].net;
     }
 
+    /** First week with net. */
     public int netFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].netFrom;
     }
 
+    /** End of the weeks with net. */
     public int netTo(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].netTo;
     }
 
     /** Net, mm × layers. */
     public int netMillimetres(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].netMillimetres;
     }
 
+    /** First week under cover. */
     public int coverFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].coverFrom;
     }
 
     /** Equal to {@link #coverFrom} if there is no cover. */
     public int coverTo(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].coverTo;
     }
 
     /** First week with work. */
     public int workFrom(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].workFrom;
     }
 
     /** Minutes of work by week from {@link #workFrom}, without set-up. */
     public int[] work(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].work;
     }
 
     /** Minutes of set-up by week from {@link #workFrom}, once a job; as long as {@link #work}. */
     public int[] setUp(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].setUp;
     }
 
     /** Cost of seed, plugs and wear, in the smallest unit of the currency. */
     public long material(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].material;
     }
 
     /** Number of blocks of stems: each a week and a kind, ordered by kind, then week. */
     public int blocks(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].blockWeeks.length;
     }
 
+    /** Week of a block. */
     public int blockWeek(int row, int block) {
-        throw new UnsupportedOperationException();
+        return rows[row].blockWeeks[block];
     }
 
     /** Kind of a block: a node of the season's {@link bedwright.season.KindTree}. */
     public int blockNode(int row, int block) {
-        throw new UnsupportedOperationException();
+        return rows[row].blockNodes[block];
     }
 
     /** Stems of all blocks, seasons innermost: block b in season k at b × K + k. */
     public int[] stems(int row) {
-        throw new UnsupportedOperationException();
+        return rows[row].stems;
     }
 }

@@ -1,0 +1,109 @@
+package bedwright.growth;
+
+import bedwright.season.Method;
+import bedwright.season.Standing;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The weeks of a planting in the normal season, by which bed, trays, net, cover, rotation and all work but cutting go
+ * (season model, sections 3 and 5). Weeks "to" are not included. Nothing but {@link #groundWeek}, {@link #sowWeek} and
+ * the weeks of single jobs lies outside the season.
+ *
+ * @param sowWeek week of sowing, negative for what was sown before the season
+ * @param groundWeek week from which it is in the bed
+ * @param heldFrom first week of the season in which it holds its bed
+ * @param heldTo end of the hold
+ * @param lastCut last week of cutting, or −1 if it is never cut
+ * @param lastGrace last grace week before the season's end cuts it off, or −1 if it is never cut
+ * @param lastHeld last held week before the season's end cuts it off, or −1 if it is never cut
+ * @param netWeek week in which net goes up, or −1 for none
+ * @param netFrom first week with net
+ * @param netTo end of the net
+ * @param coverFrom first week with cover
+ * @param coverTo end of the cover
+ * @param coverOff week in which it is taken off, or −1 for no cover
+ * @param pinchWeek week of pinching, or {@link Development#NEVER}
+ * @param firstCutDay day of the first cut, or {@link Development#NEVER}
+ */
+record Calendar(
+        int sowWeek,
+        int groundWeek,
+        int heldFrom,
+        int heldTo,
+        int lastCut,
+        int lastGrace,
+        int lastHeld,
+        int netWeek,
+        int netFrom,
+        int netTo,
+        int coverFrom,
+        int coverTo,
+        int coverOff,
+        int pinchWeek,
+        int firstCutDay) {
+
+    /** The calendar of a planting from its development in the normal season. */
+    static Calendar of(Method method, Start start, Development normal, Cutting.@Nullable Heat heat, int weeks) {
+        int ground = Math.floorDiv(start.groundDay(), 7);
+        int lastCut = normal.firstCut == Development.NEVER ? -1 : Cutting.lastWeek(method, heat, normal.firstCut, weeks);
+        int lastGrace = lastCut < 0 ? -1 : lastCut + method.grace();
+        int lastHeld = lastCut < 0 ? -1 : lastGrace + method.clearing();
+        int heldFrom = Math.max(0, ground);
+        int heldTo = lastCut < 0 ? weeks : Math.min(weeks, lastHeld + 1);
+        int netWeek = -1;
+        int netFrom = 0;
+        int netTo = 0;
+        if (method.net() != null && normal.emerges()) {
+            boolean out = method.start() == Method.Start.TRAY || method.start() == Method.Start.PLUGS;
+            netWeek = out ? ground : Math.max(ground, Math.floorDiv(normal.emergence, 7));
+            netFrom = Math.max(0, netWeek);
+            netTo = lastCut < 0 ? weeks : Math.min(weeks, lastGrace + 1);
+        }
+        int coverFrom = heldFrom;
+        int coverTo = heldFrom;
+        int coverOff = -1;
+        Method.CoverUse cover = method.cover();
+        if (cover != null) {
+            coverOff = coverEnd(cover, normal, ground, weeks);
+            coverTo = Math.clamp(coverOff, heldFrom, weeks);
+        }
+        int pinchWeek = method.pinched() && normal.pinch != Development.NEVER
+                ? Math.floorDiv(normal.pinch, 7)
+                : Development.NEVER;
+        return new Calendar(
+                Math.floorDiv(start.sowDay(), 7),
+                ground,
+                heldFrom,
+                heldTo,
+                lastCut,
+                lastGrace,
+                lastHeld,
+                netWeek,
+                netFrom,
+                netTo,
+                coverFrom,
+                coverTo,
+                coverOff,
+                pinchWeek,
+                normal.firstCut);
+    }
+
+    private static int coverEnd(Method.CoverUse cover, Development normal, int ground, int weeks) {
+        Integer set = cover.weeks();
+        if (set != null) {
+            return ground + set;
+        }
+        return normal.hardy == Development.NEVER ? weeks : Math.max(ground + 1, Math.floorDiv(normal.hardy, 7));
+    }
+
+    /** The calendar of a planting whose stems are written out: it holds its bed and needs nothing. */
+    static Calendar written(Standing standing, int until, int weeks) {
+        int heldTo = standing.until() == null ? weeks : Math.clamp(until + 1, 0, weeks);
+        return new Calendar(0, -1, 0, heldTo, heldTo - 1, heldTo - 1, heldTo - 1, -1, 0, 0, 0, 0, -1, Development.NEVER, Development.NEVER);
+    }
+
+    boolean isCoveredOn(int day) {
+        int week = Math.floorDiv(day, 7);
+        return coverOff >= 0 && week >= groundWeek && week < coverOff;
+    }
+}

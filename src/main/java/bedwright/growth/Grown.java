@@ -1,0 +1,90 @@
+package bedwright.growth;
+
+import bedwright.season.Crop;
+import bedwright.season.Method;
+import bedwright.season.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A planting of one method and sow week, developed in every possible season in beds of one warmth: all of it that does
+ * not depend on where its bed lies.
+ */
+final class Grown {
+    final World world;
+    final Crop crop;
+    final Method method;
+    final int cropIndex;
+    final Start start;
+    final boolean stood;
+    final Calendar calendar;
+    final Development normal;
+    /** By possible season. */
+    final List<Development> developments;
+
+    final List<Cutting.@Nullable Heat> heats;
+
+    private Grown(
+            World world,
+            Crop crop,
+            Method method,
+            int cropIndex,
+            Start start,
+            boolean stood,
+            Calendar calendar,
+            Development normal,
+            List<Development> developments,
+            List<Cutting.@Nullable Heat> heats) {
+        this.world = world;
+        this.crop = crop;
+        this.method = method;
+        this.cropIndex = cropIndex;
+        this.start = start;
+        this.stood = stood;
+        this.calendar = calendar;
+        this.normal = normal;
+        this.developments = developments;
+        this.heats = heats;
+    }
+
+    static Grown of(
+            World world, int cropIndex, Method method, int sowWeek, @Nullable Standing standing, double warmth) {
+        Crop crop = world.season.crops().get(cropIndex);
+        Start start = Start.of(world.season, crop, method, sowWeek, standing);
+        List<BedWeather> weather = world.weather(warmth);
+        List<Development> developments = new ArrayList<>();
+        List<Cutting.@Nullable Heat> heats = new ArrayList<>();
+        for (int k = 0; k < world.seasons.size(); k++) {
+            double factor = world.seasons.get(k).firstCutFactor()[cropIndex];
+            developments.add(new Development(crop, method, start, weather.get(k), world.climate, world.days, factor));
+            heats.add(Cutting.Heat.of(crop, weather.get(k)));
+        }
+        BedWeather usual = weather.get(world.seasons.size());
+        Development normal = new Development(crop, method, start, usual, world.climate, world.days, 1);
+        Calendar calendar = Calendar.of(method, start, normal, Cutting.Heat.of(crop, usual), world.weeks);
+        boolean stood = standing != null && (start.groundDay() < 0);
+        return new Grown(world, crop, method, cropIndex, start, stood, calendar, normal, developments, heats);
+    }
+
+    /** Share of the stems that comes in a week of a season, losses aside. */
+    double shareIn(int k, int week) {
+        Development development = developments.get(k);
+        if (development.firstCut == Development.NEVER || week < development.firstCut / 7) {
+            return 0;
+        }
+        if (calendar.lastCut() >= 0 && week > calendar.lastCut() + method.grace()) {
+            return 0;
+        }
+        Cutting.Heat heat = heats.get(k);
+        if (heat != null) {
+            if (heat.ends() && week > Cutting.lastWeek(method, heat, development.firstCut, world.weeks)) {
+                return 0;
+            }
+            if (heat.pauses(week)) {
+                return 0;
+            }
+        }
+        return Cutting.shareIn(method, development.firstCut, week);
+    }
+}

@@ -1,0 +1,302 @@
+package bedwright.growth;
+
+import bedwright.climate.FrostDates;
+import bedwright.climate.Gust;
+import bedwright.climate.Gusts;
+import bedwright.climate.PossibleSeason;
+import bedwright.season.Crop;
+import bedwright.season.Pest;
+import bedwright.season.Site;
+import bedwright.season.Stock;
+import java.util.Arrays;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/** What is lost of a planting on the way, as shares surviving (season model, section 4). */
+final class Losses {
+    private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+    private final World world;
+    private final Grown grown;
+    private final Ground.BedClass bed;
+
+    Losses(Grown grown, Ground.BedClass bed) {
+        this.world = grown.world;
+        this.grown = grown;
+        this.bed = bed;
+    }
+
+    /** Share of the plants that come up or take, pests aside. */
+    double stand(PossibleSeason season) {
+        double share = grown.method.emergence();
+        return switch (grown.method.start()) {
+            case TRAY -> 1;
+            case PLUGS, SET -> share;
+            case SOWN -> share * seedBed(season);
+        };
+    }
+
+    private double seedBed(PossibleSeason season) {
+        Site.BadSeedBed bad = world.season.site().badSeedBed();
+        int week = grown.calendar.sowWeek();
+        if (week < 0) {
+            return 1;
+        }
+        if (season.normal()) {
+            return 1 - bad.chance() * (1 - bad.share());
+        }
+        return season.badSeedBed()[week] ? bad.share() : 1;
+    }
+
+    /** Share that a pest leaves of seed and seedlings. */
+    double pest(int pest, PossibleSeason season, Development development) {
+        double bite = bite(pest, season);
+        if (bite == 0) {
+            return 1;
+        }
+        Pest kind = world.season.pests().get(pest);
+        double exposure = 0;
+        boolean inTheBed = grown.start.emergence() == Start.UNKNOWN;
+        if (inTheBed && kind.takes().contains(Pest.Takes.SEED)) {
+            exposure += exposure(pest, grown.start.groundDay(), development.emergence);
+        }
+        if (kind.takes().contains(Pest.Takes.SEEDLINGS)) {
+            exposure += exposure(pest, development.emergence, Math.min(development.hardy, world.days));
+        }
+        return Math.exp(-bite * exposure);
+    }
+
+    /** Share that a pest leaves of the blooms of a week. */
+    double blooms(int pest, PossibleSeason season, int week) {
+        if (!world.season.pests().get(pest).takes().contains(Pest.Takes.BLOOMS)) {
+            return 1;
+        }
+        double bite = bite(pest, season);
+        return bite == 0 ? 1 : Math.exp(-bite * exposure(pest, 7 * week, 7 * week + 7));
+    }
+
+    /** Pressure × cover over days, the first included, the end not. */
+    private double exposure(int pest, int first, int end) {
+        Stock.Cover cover = world.season.stock().cover();
+        double leak = cover == null ? 1 : cover.letsThrough();
+        double sum = 0;
+        for (int d = Math.max(first, -BedWeather.BEFORE); d < end; d++) {
+            double pressure = world.pressure(pest, d);
+            sum += grown.calendar.isCoveredOn(d) ? pressure * leak : pressure;
+        }
+        return sum;
+    }
+
+    /** How much of a pest's pressure reaches this crop in this bed. */
+    private double bite(int pest, PossibleSeason season) {
+        Pest kind = world.season.pests().get(pest);
+        Double range = kind.range();
+        double edge = range == null ? 1 : Math.exp(-bed.toGrass() / range);
+        return season.pestYear()[pest] * grown.crop.appeal().getOrDefault(kind.name(), 0.0) * edge;
+    }
+
+    /** Share that the winter leaves, if it stands through one before it is cut; else that of the last spring frost. */
+    double springOrWinter(PossibleSeason season, Development development) {
+        FrostDates frost = world.frost;
+        if (frost == null) {
+            return 1;
+        }
+        if (standsThroughWinter(development)) {
+            return grown.method.winterShare() * hardWinter(season);
+        }
+        return spring(frost, season, development);
+    }
+
+    private boolean standsThroughWinter(Development development) {
+        for (int day : world.climate.coldestDays()) {
+            if (development.emergence <= day
+                    && day < 7 * grown.calendar.heldTo()
+                    && day >= 0
+                    && (development.firstCut == Development.NEVER || day <= development.firstCut)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double hardWinter(PossibleSeason season) {
+        Site.HardWinter hard = world.season.site().hardWinter();
+        if (season.normal()) {
+            return 1 - hard.chance() * (1 - hard.share());
+        }
+        return season.hardWinter() ? hard.share() : 1;
+    }
+
+    private double spring(FrostDates frost, PossibleSeason season, Development development) {
+        boolean stoodBefore = grown.stood && development.emergence < 0;
+        int up = stoodBefore ? 0 : development.emergence;
+        int year = nearestSpring(frost, up);
+        if (stoodBefore && frost.springMedian(year) < 0) {
+            return 1;
+        }
+        Crop.Killing killing = grown.crop.killing();
+        Dates dates = new Dates(frost, year, season.springFrost());
+        dates.falls(killing.young(), up);
+        if (development.grown != Development.NEVER) {
+            dates.falls(killing.grown(), stoodBefore ? Math.max(0, development.grown) : development.grown);
+        }
+        if (season.normal()) {
+            return NORMAL.cumulativeProbability(dates.leastDeviate);
+        }
+        return dates.killed ? 0 : 1;
+    }
+
+    /** Whether one spring's frosts fall on or after the days that matter, and from which deviate on they do. */
+    private final class Dates {
+        private final FrostDates frost;
+        private final int year;
+        private final double deviate;
+        private double leastDeviate = Double.POSITIVE_INFINITY;
+        private boolean killed;
+
+        Dates(FrostDates frost, int year, double deviate) {
+            this.frost = frost;
+            this.year = year;
+            this.deviate = deviate;
+        }
+
+        /** Killed if a frost of this temperature falls on or after the day, or, if it is covered then, after the cover. */
+        void falls(double temperature, int day) {
+            double bare = temperature - bed.protects();
+            if (grown.calendar.isCoveredOn(day)) {
+                Stock.Cover cover = world.season.stock().cover();
+                double covered = cover == null ? bare : bare - cover.protects();
+                check(covered, day);
+                check(bare, 7 * grown.calendar.coverOff());
+            } else {
+                check(bare, day);
+            }
+        }
+
+        private void check(double temperature, int day) {
+            killed |= frost.spring(year, temperature, deviate) >= day;
+            leastDeviate = Math.min(leastDeviate, frost.springDeviate(year, temperature, day));
+        }
+    }
+
+    private static int nearestSpring(FrostDates frost, int day) {
+        int nearest = 0;
+        for (int y = 1; y < frost.years(); y++) {
+            if (Math.abs(frost.springMedian(y) - day) < Math.abs(frost.springMedian(nearest) - day)) {
+                nearest = y;
+            }
+        }
+        return nearest;
+    }
+
+    /** Share that the first autumn frost leaves of a week's stems. */
+    double autumn(PossibleSeason season, Development development, int week) {
+        FrostDates frost = world.frost;
+        if (frost == null) {
+            return 1;
+        }
+        int firstCut =
+                grown.normal.firstCut == Development.NEVER ? development.firstCut : grown.normal.firstCut;
+        double temperature = grown.crop.killing().grown() - bed.protects();
+        for (int y = 0; y < frost.years(); y++) {
+            if (frost.autumnMedian(y) > firstCut) {
+                int middle = 7 * week + 3;
+                if (season.normal()) {
+                    return 1 - NORMAL.cumulativeProbability(frost.autumnDeviate(y, temperature, middle));
+                }
+                return frost.autumn(y, temperature, season.autumnFrost()) >= middle ? 1 : 0;
+            }
+        }
+        return 1;
+    }
+
+    /** Shares that storms leave by week of the season. */
+    double[] storms(PossibleSeason season, Development development) {
+        return season.normal() ? usualStorms(development) : gusts(season, development);
+    }
+
+    private double[] gusts(PossibleSeason season, Development development) {
+        double[] left = new double[world.weeks];
+        Arrays.fill(left, 1);
+        for (Gust gust : season.gusts()) {
+            if (gust.day() < development.emergence) {
+                continue;
+            }
+            double half = half(development, gust.day());
+            if (half == Double.POSITIVE_INFINITY) {
+                continue;
+            }
+            double speed = gust.speed() * bed.gusts().get(world.ground.direction(gust));
+            Crop.Stand stand = grown.crop.stand();
+            double lost = Gusts.flattened(speed, half, stand.spread()) * (1 - stand.standsUp());
+            for (int w = 0; w < left.length; w++) {
+                if (7 * w + 3 >= gust.day()) {
+                    left[w] *= 1 - lost;
+                }
+            }
+        }
+        return left;
+    }
+
+    private double[] usualStorms(Development development) {
+        double[] left = new double[world.weeks];
+        double sum = 0;
+        for (int w = 0; w < left.length; w++) {
+            double loss = usualLoss(development, w);
+            left[w] = Math.exp(-(sum + loss * 4 / 7));
+            sum += loss;
+        }
+        return left;
+    }
+
+    private double usualLoss(Development development, int week) {
+        int day = 7 * week + 3;
+        if (development.emergence == Development.NEVER || week < Math.floorDiv(development.emergence, 7)) {
+            return 0;
+        }
+        double half = half(development, day);
+        if (half == Double.POSITIVE_INFINITY) {
+            return 0;
+        }
+        Crop.Stand stand = grown.crop.stand();
+        double loss = 0;
+        for (int s = 0; s < world.season.site().storms().size(); s++) {
+            Site.StormSide side = world.season.site().storms().get(s);
+            double rate = side.gustsAWeek().get(world.climate.month(day));
+            if (rate > 0) {
+                loss += rate
+                        * Gusts.expectedFlattened(side.mode(), side.scale(), bed.gusts().get(s), half, stand.spread())
+                        * (1 - stand.standsUp());
+            }
+        }
+        return loss;
+    }
+
+    /** Gust that lays half of it flat at the height of a day, m/s; infinite while it has no height. */
+    private double half(Development development, int day) {
+        Crop crop = grown.crop;
+        Double own = grown.method.height();
+        double height = (own == null ? crop.height() : own) * development.heightShare(day);
+        if (height <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Double gust = grown.method.gust();
+        Double reference = crop.stand().height();
+        return (gust == null ? crop.stand().gust() : gust)
+                * (reference == null ? crop.height() : reference)
+                / height
+                * strengthening();
+    }
+
+    private double strengthening() {
+        var use = grown.method.net();
+        if (use == null) {
+            return 1;
+        }
+        for (Stock.Net net : world.season.stock().nets()) {
+            if (net.name().equals(use.net())) {
+                return net.strengthens();
+            }
+        }
+        throw new IllegalArgumentException("No net named " + use.net());
+    }
+}

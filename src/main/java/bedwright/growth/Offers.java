@@ -1,0 +1,232 @@
+package bedwright.growth;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.growth.ProspectTable.Offer;
+import bedwright.season.Bed;
+import bedwright.season.BedBlock;
+import bedwright.season.Crop;
+import bedwright.season.Family;
+import bedwright.season.Method;
+import bedwright.season.Season;
+import bedwright.season.Standing;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the places that a season offers its plantings, with their prospects. */
+final class Offers {
+    private final Season season;
+    private final World world;
+    private final List<Bed> beds;
+    private final Map<String, Integer> crops = new HashMap<>();
+
+    Offers(Season season, List<PossibleSeason> seasons) {
+        this.season = season;
+        this.world = new World(season, seasons);
+        this.beds = season.allBeds();
+        for (int c = 0; c < season.crops().size(); c++) {
+            crops.put(season.crops().get(c).name(), c);
+        }
+    }
+
+    /** One stock with one method and sow week, to be looked at in all beds. */
+    private record Task(int stock, int crop, int method, int sowWeek, int plants, @Nullable Standing standing) {}
+
+    ProspectTable table() {
+        List<Task> tasks = new ArrayList<>();
+        int pool = season.pool().size();
+        for (int i = 0; i < pool; i++) {
+            var lots = season.pool().get(i);
+            addTasks(tasks, i, lots.crop(), lots.plants(), null);
+        }
+        for (int j = 0; j < season.standing().size(); j++) {
+            Standing standing = season.standing().get(j);
+            addTasks(tasks, pool + j, standing.crop(), standing.plants(), standing);
+        }
+        Offer[] offers = new Offer[tasks.size()];
+        IntStream.range(0, offers.length).parallel().forEach(t -> offers[t] = offer(tasks.get(t)));
+        List<List<Offer>> byStock = new ArrayList<>();
+        for (int s = 0; s < pool + season.standing().size(); s++) {
+            byStock.add(new ArrayList<>());
+        }
+        for (int t = 0; t < offers.length; t++) {
+            if (offers[t].beds().length > 0) {
+                byStock.get(tasks.get(t).stock()).add(offers[t]);
+            }
+        }
+        return new ProspectTable(world.seasons.size(), beds.size(), byStock);
+    }
+
+    private void addTasks(List<Task> tasks, int stock, String cropName, int plants, @Nullable Standing standing) {
+        Integer crop = crops.get(cropName);
+        if (crop == null) {
+            throw new IllegalArgumentException("No crop named " + cropName);
+        }
+        List<Method> methods = season.crops().get(crop).methods();
+        for (int m = 0; m < methods.size(); m++) {
+            if (standing != null && standing.method() != null && !standing.method().equals(methods.get(m).name())) {
+                continue;
+            }
+            if (standing != null && (isInTheGround(standing) || standing.sown() != null)) {
+                tasks.add(new Task(stock, crop, m, weekOf(standing), plants, standing));
+                if (standing.isWritten()) {
+                    return;
+                }
+                continue;
+            }
+            for (int w = 0; w < season.weeks(); w++) {
+                if (sowsIn(methods.get(m), w)) {
+                    tasks.add(new Task(stock, crop, m, w, plants, standing));
+                }
+            }
+        }
+    }
+
+    private static boolean isInTheGround(Standing standing) {
+        return standing.isWritten() || standing.clock() != null;
+    }
+
+    /** Whether everything is decided, so that it has its one place whatever else is said. */
+    private static boolean isWhole(@Nullable Standing standing) {
+        return standing != null
+                && (standing.isWritten()
+                        || (standing.bed() != null
+                                && standing.method() != null
+                                && (standing.sown() != null || standing.clock() != null)));
+    }
+
+    private int weekOf(Standing standing) {
+        LocalDate sown = standing.sown();
+        if (sown != null) {
+            return season.weekOf(sown);
+        }
+        Standing.ClockReading clock = standing.clock();
+        return clock == null ? 0 : Math.min(0, season.weekOf(clock.on()));
+    }
+
+    private boolean sowsIn(Method method, int week) {
+        MonthDay from = method.sowFrom();
+        MonthDay to = method.sowTo();
+        if (from == null && to == null) {
+            return true;
+        }
+        return World.isWithin(
+                MonthDay.from(season.weekStart(week)),
+                from == null ? MonthDay.of(1, 1) : from,
+                to == null ? MonthDay.of(12, 31) : to);
+    }
+
+    private Offer offer(Task task) {
+        Crop crop = season.crops().get(task.crop());
+        Method method = crop.methods().get(task.method());
+        Standing standing = task.standing();
+        List<Row> rows = new ArrayList<>();
+        Map<Ground.BedClass, Integer> rowOfClass = new HashMap<>();
+        Map<Double, Grown> byWarmth = new HashMap<>();
+        int[] offered = new int[beds.size()];
+        int[] rowOfBed = new int[beds.size()];
+        int count = 0;
+        for (Bed bed : beds) {
+            if (standing != null && standing.bed() != null && !standing.bed().equals(bed.name())) {
+                continue;
+            }
+            Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(bed.index()));
+            Integer row = rowOfClass.get(kind);
+            if (row == null) {
+                row = makeRow(task, crop, method, kind, byWarmth, rows);
+                rowOfClass.put(kind, row);
+            }
+            if (row >= 0 && (isWhole(standing) || isFree(bed, crop, rows.get(row), standing))) {
+                offered[count] = bed.index();
+                rowOfBed[count] = row;
+                count++;
+            }
+        }
+        return new Offer(
+                task.method(), task.sowWeek(), Arrays.copyOf(offered, count), Arrays.copyOf(rowOfBed, count), rows);
+    }
+
+    /** Makes the row of a bed class and says where it stands in the list; −1 if such a planting is not offered there. */
+    private int makeRow(
+            Task task,
+            Crop crop,
+            Method method,
+            Ground.BedClass kind,
+            Map<Double, Grown> byWarmth,
+            List<Row> rows) {
+        Standing standing = task.standing();
+        boolean whole = isWhole(standing);
+        Row row;
+        if (standing != null && standing.isWritten()) {
+            LocalDate until = standing.until();
+            Calendar calendar =
+                    Calendar.written(standing, until == null ? 0 : season.weekOf(until), season.weeks());
+            Needs needs = new Needs(season, crop, method, calendar, task.plants(), true);
+            row = new Row(season, needs, calendar, true, Row.Stems.written(world, crop, standing));
+        } else {
+            if (!whole && !bearsSeed(method, task.sowWeek(), kind)) {
+                return -1;
+            }
+            Grown grown = byWarmth.computeIfAbsent(
+                    kind.warmth(), w -> Grown.of(world, task.crop(), method, task.sowWeek(), standing, w));
+            if (!whole && grown.calendar.groundWeek() >= season.weeks()) {
+                return -1;
+            }
+            Needs needs = new Needs(season, crop, method, grown.calendar, task.plants(), standing != null);
+            boolean inTheGround = standing != null && standing.clock() != null;
+            row = new Row(season, needs, grown.calendar, inTheGround, Row.Stems.of(grown, kind, task.plants()));
+        }
+        if (!whole && !row.gives()) {
+            return -1;
+        }
+        rows.add(row);
+        return rows.size() - 1;
+    }
+
+    private boolean bearsSeed(Method method, int sowWeek, Ground.BedClass kind) {
+        Method.SeedTemperature bears = method.seedTemperature();
+        if (bears == null || method.start() != Method.Start.SOWN || sowWeek < 0) {
+            return true;
+        }
+        double mean = world.weather(kind.warmth()).get(world.seasons.size()).weekMean(sowWeek);
+        Double coldest = bears.coldest();
+        Double warmest = bears.warmest();
+        return (coldest == null || mean >= coldest) && (warmest == null || mean <= warmest);
+    }
+
+    private boolean isFree(Bed bed, Crop crop, Row row, @Nullable Standing standing) {
+        LocalDate workable = bed.block().workableFrom();
+        if (workable != null && season.weekStart(row.heldFrom).isBefore(workable)) {
+            return false;
+        }
+        for (BedBlock.Taken taken : bed.taken()) {
+            if (season.weekOf(taken.from()) < row.heldTo && season.weekOf(taken.to()) >= row.heldFrom) {
+                return false;
+            }
+        }
+        return standing != null || !comesBackTooSoon(bed, crop, row);
+    }
+
+    private boolean comesBackTooSoon(Bed bed, Crop crop, Row row) {
+        for (Family family : season.families()) {
+            if (!family.never() || !family.name().equals(crop.family())) {
+                continue;
+            }
+            int year = season.weekStart(row.heldFrom).getYear();
+            for (BedBlock.Grown grown : bed.history()) {
+                if (grown.family().equals(family.name())
+                        && grown.year() <= year
+                        && year - grown.year() - 1 < family.restYears()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,203 @@
+package bedwright.growth;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.season.Crop;
+import bedwright.season.Rounding;
+import bedwright.season.Season;
+import bedwright.season.Standing;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The figures of one place, shared by all places in exactly equal beds. Fields as in {@link ProspectTable}. */
+final class Row {
+    final int heldFrom;
+    final int heldTo;
+    final int millimetres;
+    final int benchFrom;
+    final int benchTo;
+    final int trayFrom;
+    final int trayTo;
+    final int cells;
+    final int net;
+    final int netFrom;
+    final int netTo;
+    final int netMillimetres;
+    final int coverFrom;
+    final int coverTo;
+    final int workFrom;
+    final int[] work;
+    final int[] setUp;
+    final long material;
+    final int[] blockWeeks;
+    final int[] blockNodes;
+    final int[] stems;
+
+    /** What a planting needs, which is the same in all beds of a warmth, with the stems that it gives in one of them. */
+    Row(Season season, Needs needs, Calendar calendar, boolean inTheGround, Stems given) {
+        heldFrom = Math.min(calendar.heldFrom(), calendar.heldTo());
+        heldTo = calendar.heldTo();
+        millimetres = needs.millimetres();
+        cells = inTheGround ? 0 : needs.cells();
+        boolean raised = cells > 0;
+        trayFrom = raised ? Math.max(0, calendar.sowWeek()) : 0;
+        trayTo = raised ? Math.max(trayFrom, calendar.groundWeek()) : 0;
+        benchFrom = trayFrom;
+        benchTo = raised ? Math.max(benchFrom, calendar.groundWeek() - given.hardening) : 0;
+        net = calendar.netWeek() == -1 ? -1 : needs.net();
+        netFrom = calendar.netFrom();
+        netTo = Math.max(netFrom, calendar.netTo());
+        netMillimetres = millimetres * needs.layers();
+        coverFrom = calendar.coverFrom();
+        coverTo = calendar.coverTo();
+        int first = season.weeks();
+        int end = 0;
+        double[] minutes = new double[season.weeks()];
+        int[] begin = new int[season.weeks()];
+        for (Needs.Task task : given.written ? List.<Needs.Task>of() : needs.tasks()) {
+            minutes[task.week()] += task.minutes();
+            begin[task.week()] += task.rate().setUp();
+            first = Math.min(first, task.week());
+            end = Math.max(end, task.week() + 1);
+        }
+        workFrom = Math.min(first, end);
+        work = new int[end - workFrom];
+        setUp = new int[work.length];
+        for (int i = 0; i < work.length; i++) {
+            work[i] = Math.toIntExact(Rounding.halfUp(minutes[workFrom + i]));
+            setUp[i] = begin[workFrom + i];
+        }
+        material = needs.material();
+        blockWeeks = given.weeks.stream().mapToInt(Integer::intValue).toArray();
+        blockNodes = given.nodes.stream().mapToInt(Integer::intValue).toArray();
+        int seasons = given.blocks.isEmpty() ? 0 : given.blocks.getFirst().length;
+        stems = new int[seasons * blockWeeks.length];
+        for (int b = 0; b < blockWeeks.length; b++) {
+            System.arraycopy(given.blocks.get(b), 0, stems, b * seasons, seasons);
+        }
+    }
+
+    boolean gives() {
+        return stems.length > 0;
+    }
+
+    /** Stems by kind and week, in blocks that are not all nothing. */
+    static final class Stems {
+        private final List<Integer> weeks = new ArrayList<>();
+        private final List<Integer> nodes = new ArrayList<>();
+        private final List<int[]> blocks = new ArrayList<>();
+        private final boolean written;
+        private final int hardening;
+
+        private Stems(boolean written, int hardening) {
+            this.written = written;
+            this.hardening = hardening;
+        }
+
+        private void add(int node, int week, int[] bySeason) {
+            for (int stems : bySeason) {
+                if (stems != 0) {
+                    nodes.add(node);
+                    weeks.add(week);
+                    blocks.add(bySeason);
+                    return;
+                }
+            }
+        }
+
+        /** The stems that a planting gives in a bed. */
+        static Stems of(Grown grown, Ground.BedClass bed, int plants) {
+            World world = grown.world;
+            int seasons = world.seasons.size();
+            double[][] byWeek = new double[seasons][];
+            for (int k = 0; k < seasons; k++) {
+                byWeek[k] = stemsByWeek(grown, bed, plants, k);
+            }
+            Stems stems = new Stems(false, grown.method.hardeningWeeks());
+            for (Crop.KindShare kind : kinds(grown)) {
+                int node = world.kinds.node(kind.kind());
+                for (int w = 0; w < world.weeks; w++) {
+                    int[] block = new int[seasons];
+                    for (int k = 0; k < seasons; k++) {
+                        block[k] = Math.toIntExact(Rounding.halfUp(100 * (byWeek[k][w] * kind.share())));
+                    }
+                    stems.add(node, w, block);
+                }
+            }
+            return stems;
+        }
+
+        private static List<Crop.KindShare> kinds(Grown grown) {
+            List<Crop.KindShare> own = grown.method.kinds();
+            List<Crop.KindShare> kinds = new ArrayList<>(own == null ? grown.crop.kinds() : own);
+            kinds.sort(Comparator.comparingInt(kind -> grown.world.kinds.node(kind.kind())));
+            return kinds;
+        }
+
+        /** The stems of a standing planting that are written out. */
+        static Stems written(World world, Crop crop, Standing standing) {
+            Stems stems = new Stems(true, 0);
+            int seasons = world.seasons.size();
+            int[][] byNode = new int[world.kinds.size() * world.weeks][];
+            for (Standing.WrittenStems entry : standing.stems()) {
+                int week = world.season.weekOf(entry.week());
+                String kind = entry.kind();
+                List<Crop.KindShare> kinds =
+                        kind == null ? crop.kinds() : List.of(new Crop.KindShare(kind, 1));
+                for (Crop.KindShare share : kinds) {
+                    int at = world.kinds.node(share.kind()) * world.weeks + week;
+                    int[] block = byNode[at] == null ? new int[seasons] : byNode[at];
+                    int amount = Math.toIntExact(Rounding.halfUp(100 * entry.stems() * share.share()));
+                    for (int k = 0; k < seasons; k++) {
+                        block[k] += amount;
+                    }
+                    byNode[at] = block;
+                }
+            }
+            for (int i = 0; i < byNode.length; i++) {
+                if (byNode[i] != null) {
+                    stems.add(i / world.weeks, i % world.weeks, byNode[i]);
+                }
+            }
+            return stems;
+        }
+    }
+
+    /** Stems by week in one season, all kinds together, unrounded. */
+    static double[] stemsByWeek(Grown grown, Ground.BedClass bed, int plants, int k) {
+        World world = grown.world;
+        PossibleSeason season = world.seasons.get(k);
+        Development development = grown.developments.get(k);
+        double[] byWeek = new double[world.weeks];
+        if (development.firstCut == Development.NEVER) {
+            return byWeek;
+        }
+        Losses losses = new Losses(grown, bed);
+        double all = plants * losses.stand(season) * losses.springOrWinter(season, development);
+        int pests = world.season.pests().size();
+        for (int p = 0; p < pests && all > 0; p++) {
+            all *= losses.pest(p, season, development);
+        }
+        all *= grown.method.stems() * season.stemsFactor()[grown.cropIndex] * grown.method.saleable();
+        if (all == 0) {
+            return byWeek;
+        }
+        double @Nullable [] storms = null;
+        for (int w = Math.max(0, Math.floorDiv(development.firstCut, 7)); w < world.weeks; w++) {
+            double share = grown.shareIn(k, w);
+            if (share == 0) {
+                continue;
+            }
+            if (storms == null) {
+                storms = losses.storms(season, development);
+            }
+            double left = all * share * storms[w] * losses.autumn(season, development, w);
+            for (int p = 0; p < pests; p++) {
+                left *= losses.blooms(p, season, w);
+            }
+            byWeek[w] = left;
+        }
+        return byWeek;
+    }
+}
