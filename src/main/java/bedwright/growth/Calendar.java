@@ -45,7 +45,8 @@ record Calendar(
     /** The calendar of a planting from its development in the normal season. */
     static Calendar of(Method method, Start start, Development normal, Cutting.@Nullable Heat heat, int weeks) {
         int ground = Math.floorDiv(start.groundDay(), 7);
-        int lastCut = normal.firstCut == Development.NEVER ? -1 : Cutting.lastWeek(method, heat, normal.firstCut, weeks);
+        int lastCut =
+                normal.firstCut == Development.NEVER ? -1 : Cutting.lastWeek(method, heat, normal.firstCut, weeks);
         int lastGrace = lastCut < 0 ? -1 : lastCut + method.grace();
         int lastHeld = lastCut < 0 ? -1 : lastGrace + method.clearing();
         int heldFrom = Math.max(0, ground);
@@ -99,7 +100,22 @@ record Calendar(
     /** The calendar of a planting whose stems are written out: it holds its bed and needs nothing. */
     static Calendar written(Standing standing, int until, int weeks) {
         int heldTo = standing.until() == null ? weeks : Math.clamp(until + 1, 0, weeks);
-        return new Calendar(0, -1, 0, heldTo, heldTo - 1, heldTo - 1, heldTo - 1, -1, 0, 0, 0, 0, -1, Development.NEVER, Development.NEVER);
+        return new Calendar(
+                0,
+                -1,
+                0,
+                heldTo,
+                heldTo - 1,
+                heldTo - 1,
+                heldTo - 1,
+                -1,
+                0,
+                0,
+                0,
+                0,
+                -1,
+                Development.NEVER,
+                Development.NEVER);
     }
 
     boolean isCoveredOn(int day) {

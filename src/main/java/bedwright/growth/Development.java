@@ -30,7 +30,8 @@ final class Development {
     /**
      * @param factor the season's factor on the degree-days to the first cut
      */
-    Development(Crop crop, Method method, Start start, BedWeather weather, SiteClimate climate, int days, double factor) {
+    Development(
+            Crop crop, Method method, Start start, BedWeather weather, SiteClimate climate, int days, double factor) {
         this.start = start;
         this.sums = weather.sums(crop.clock());
         this.lastDay = days - 1;

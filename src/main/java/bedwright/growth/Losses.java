@@ -194,8 +194,7 @@ final class Losses {
         if (frost == null) {
             return 1;
         }
-        int firstCut =
-                grown.normal.firstCut == Development.NEVER ? development.firstCut : grown.normal.firstCut;
+        int firstCut = grown.normal.firstCut == Development.NEVER ? development.firstCut : grown.normal.firstCut;
         double temperature = grown.crop.killing().grown() - bed.protects();
         for (int y = 0; y < frost.years(); y++) {
             if (frost.autumnMedian(y) > firstCut) {
@@ -264,7 +263,8 @@ final class Losses {
             double rate = side.gustsAWeek().get(world.climate.month(day));
             if (rate > 0) {
                 loss += rate
-                        * Gusts.expectedFlattened(side.mode(), side.scale(), bed.gusts().get(s), half, stand.spread())
+                        * Gusts.expectedFlattened(
+                                side.mode(), side.scale(), bed.gusts().get(s), half, stand.spread())
                         * (1 - stand.standsUp());
             }
         }

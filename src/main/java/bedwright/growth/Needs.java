@@ -44,9 +44,7 @@ final class Needs {
 
     /** Tray cells sown; 0 where it is not raised in trays. */
     int cells() {
-        return method.start() == Method.Start.TRAY
-                ? Math.toIntExact(Rounding.up(plants / method.emergence()))
-                : 0;
+        return method.start() == Method.Start.TRAY ? Math.toIntExact(Rounding.up(plants / method.emergence())) : 0;
     }
 
     int layers() {

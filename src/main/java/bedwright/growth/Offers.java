@@ -36,7 +36,13 @@ final class Offers {
     }
 
     /** One stock with one method and sow week, to be looked at in all beds. */
-    private record Task(int stock, int crop, int method, int sowWeek, int plants, @Nullable Standing standing) {}
+    private record Task(
+            int stock,
+            int crop,
+            int method,
+            int sowWeek,
+            int plants,
+            @Nullable Standing standing) {}
 
     ProspectTable table() {
         List<Task> tasks = new ArrayList<>();
@@ -70,7 +76,9 @@ final class Offers {
         }
         List<Method> methods = season.crops().get(crop).methods();
         for (int m = 0; m < methods.size(); m++) {
-            if (standing != null && standing.method() != null && !standing.method().equals(methods.get(m).name())) {
+            if (standing != null
+                    && standing.method() != null
+                    && !standing.method().equals(methods.get(m).name())) {
                 continue;
             }
             if (standing != null && (isInTheGround(standing) || standing.sown() != null)) {
@@ -154,19 +162,13 @@ final class Offers {
 
     /** Makes the row of a bed class and says where it stands in the list; −1 if such a planting is not offered there. */
     private int makeRow(
-            Task task,
-            Crop crop,
-            Method method,
-            Ground.BedClass kind,
-            Map<Double, Grown> byWarmth,
-            List<Row> rows) {
+            Task task, Crop crop, Method method, Ground.BedClass kind, Map<Double, Grown> byWarmth, List<Row> rows) {
         Standing standing = task.standing();
         boolean whole = isWhole(standing);
         Row row;
         if (standing != null && standing.isWritten()) {
             LocalDate until = standing.until();
-            Calendar calendar =
-                    Calendar.written(standing, until == null ? 0 : season.weekOf(until), season.weeks());
+            Calendar calendar = Calendar.written(standing, until == null ? 0 : season.weekOf(until), season.weeks());
             Needs needs = new Needs(season, crop, method, calendar, task.plants(), true);
             row = new Row(season, needs, calendar, true, Row.Stems.written(world, crop, standing));
         } else {

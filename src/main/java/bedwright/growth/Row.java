@@ -143,8 +143,7 @@ final class Row {
             for (Standing.WrittenStems entry : standing.stems()) {
                 int week = world.season.weekOf(entry.week());
                 String kind = entry.kind();
-                List<Crop.KindShare> kinds =
-                        kind == null ? crop.kinds() : List.of(new Crop.KindShare(kind, 1));
+                List<Crop.KindShare> kinds = kind == null ? crop.kinds() : List.of(new Crop.KindShare(kind, 1));
                 for (Crop.KindShare share : kinds) {
                     int at = world.kinds.node(share.kind()) * world.weeks + week;
                     int[] block = byNode[at] == null ? new int[seasons] : byNode[at];

@@ -221,9 +221,8 @@ public final class PlanFacts {
             }
             Standing standing = season.standing().get(stock - season.pool().size());
             boolean inTheGround = standing.isWritten() || standing.clock() != null;
-            boolean whole = standing.bed() != null
-                    && standing.method() != null
-                    && (standing.sown() != null || inTheGround);
+            boolean whole =
+                    standing.bed() != null && standing.method() != null && (standing.sown() != null || inTheGround);
             if (whole || standing.isWritten()) {
                 fixedPlace[p] = table.firstPlace(stock);
             }

@@ -3,10 +3,15 @@ package bedwright.plan;
 /** The rules of the score, each with its level, its unit and its sentence for the grower. */
 public enum Rule {
     BED_ROOM(Level.HARD, "mm·weeks", "No bed holds more metres than it has."),
-    HOURS(Level.HARD, "minutes", "No week takes more hours than there are, own and hired, in the mean of the possible seasons."),
-    CUTTING_HOURS(Level.HARD, "minutes", "No week takes more cutting than the hands can do in its cool hours, in the mean."),
+    HOURS(
+            Level.HARD,
+            "minutes",
+            "No week takes more hours than there are, own and hired, in the mean of the possible seasons."),
+    CUTTING_HOURS(
+            Level.HARD, "minutes", "No week takes more cutting than the hands can do in its cool hours, in the mean."),
     BENCH_ROOM(Level.HARD, "cells", "The bench holds no more tray cells than it has room for."),
-    STOCK_ROOM(Level.HARD, "cm or cells", "Nets, cover and trays that can't be bought are not used beyond what is there."),
+    STOCK_ROOM(
+            Level.HARD, "cm or cells", "Nets, cover and trays that can't be bought are not used beyond what is there."),
     MUST_BE_OURS(Level.MEDIUM, "stems", "What must be ours is grown here."),
     TAKINGS(Level.SOFT, "money", "Stems that go somewhere are paid."),
     SHORTAGE(Level.SOFT, "money", "Promised stems that are missing cost their shortage price."),
