@@ -7,6 +7,7 @@ import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Family;
 import bedwright.season.KindTree;
+import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that a score of a season needs, compiled once into flat arrays and shared by all searches: what plantings
@@ -60,6 +62,9 @@ public final class PlanFacts {
     /** The one place of a planting that is fixed, or −1. */
     final int[] fixedPlace;
 
+    private final int[] firstPlanting;
+    private @Nullable Givers givers;
+
     private PlanFacts(Season season, List<PossibleSeason> seasons, ProspectTable table) {
         this.season = season;
         this.seasons = List.copyOf(seasons);
@@ -96,6 +101,13 @@ public final class PlanFacts {
             familyOf[s] = family(season, season.crops().get(cropOf[s]));
         }
         this.stockOf = stocksOfPlantings(season);
+        this.firstPlanting = new int[cropOf.length + 1];
+        for (int stock : stockOf) {
+            firstPlanting[stock + 1]++;
+        }
+        for (int s = 0; s < cropOf.length; s++) {
+            firstPlanting[s + 1] += firstPlanting[s];
+        }
         this.jobOf = new int[table.places()];
         this.rowOfJob = jobs();
         this.restBroken = new boolean[table.places()];
@@ -135,6 +147,27 @@ public final class PlanFacts {
     /** The stock, as the table numbers them, that a planting belongs to. */
     public int stock(int planting) {
         return stockOf[planting];
+    }
+
+    /** First planting of a stock; its plantings end before that of the next stock. */
+    int firstPlanting(int stock) {
+        return firstPlanting[stock];
+    }
+
+    /** Weeks from sowing to the bed by a method of a stock's crop. */
+    int weeksToTheBed(int stock, int method) {
+        Method way = season.crops().get(cropOf[stock]).methods().get(method);
+        return way.start() == Method.Start.TRAY ? way.trayWeeks() : 0;
+    }
+
+    /** Which places give what; made when first asked for. */
+    synchronized Givers givers() {
+        Givers made = givers;
+        if (made == null) {
+            made = new Givers(this);
+            givers = made;
+        }
+        return made;
     }
 
     boolean isFixed(int planting) {

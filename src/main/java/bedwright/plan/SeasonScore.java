@@ -13,6 +13,8 @@ final class SeasonScore {
     /** A planting that is left out. */
     static final int NOWHERE = -1;
 
+    private static final Rule[] RULES = Rule.values();
+
     private final PlanFacts facts;
     private final int[] place;
     private final RoomLedger room;
@@ -27,6 +29,7 @@ final class SeasonScore {
     private long medium;
     private long everySeason;
     private long material;
+    private final long[] costs = new long[Rule.values().length];
 
     /** Measures from the empty plan. */
     SeasonScore(PlanFacts facts) {
@@ -89,6 +92,7 @@ final class SeasonScore {
         hours.forget();
         families.forget();
         material = 0;
+        answer.clear();
     }
 
     /** Makes the changes last asked about part of the plan measured from; {@link #moved} has to be told of each. */
@@ -96,6 +100,9 @@ final class SeasonScore {
         hard += answer.hard();
         medium += answer.medium();
         everySeason += answer.everySeason();
+        for (Rule rule : RULES) {
+            costs[rule.ordinal()] += answer.cost(rule);
+        }
         for (int k = 0; k < money.length; k++) {
             money[k] += answer.money[k];
         }
@@ -104,6 +111,7 @@ final class SeasonScore {
         hours.commit();
         families.commit();
         material = 0;
+        answer.clear();
     }
 
     /** Notes where a planting now is, after {@link #take}. */
@@ -153,6 +161,11 @@ final class SeasonScore {
             trialMoney[k] = money[k] - everySeason;
         }
         return withCaution(trialMoney);
+    }
+
+    /** Cost of a rule in the plan measured from: see {@link Answer} for the units. Takings and the like are not kept. */
+    long cost(Rule rule) {
+        return costs[rule.ordinal()];
     }
 
     /** Money of each possible season in the plan measured from, grains. */

@@ -1,0 +1,337 @@
+package bedwright.plan;
+
+import bedwright.plan.Outcome.Broken;
+import bedwright.plan.Outcome.StockUse;
+import bedwright.season.KeptPlanting;
+import bedwright.season.Plan;
+import bedwright.season.Season;
+import bedwright.season.Standing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Works out what a plan brings, afresh from its places. */
+public final class Outcomes {
+    private final PlanFacts facts;
+    private final Season season;
+    private final SeasonScore score;
+    private final int weeks;
+    private final int seasons;
+
+    private Outcomes(PlanFacts facts, int[] places) {
+        this.facts = facts;
+        this.season = facts.season();
+        this.score = new SeasonScore(facts);
+        this.weeks = facts.weeks;
+        this.seasons = facts.seasonCount;
+        for (int p = 0; p < places.length; p++) {
+            score.settle(p, facts.isFixed(p) ? facts.fixedPlace[p] : places[p]);
+        }
+    }
+
+    /**
+     * What a plan brings.
+     *
+     * @param places where each planting is, by its number in the facts; −1 where it is left out
+     */
+    public static Outcome of(PlanFacts facts, int[] places) {
+        return new Outcomes(facts, places).outcome();
+    }
+
+    /**
+     * The places of the plantings of a kept plan.
+     *
+     * @throws IllegalArgumentException if the season does not offer such a place, or so many lots: the message says
+     *     which
+     */
+    public static int[] places(PlanFacts facts, List<KeptPlanting> kept) {
+        int[] places = Search.nothingPlaced(facts);
+        Season season = facts.season();
+        Map<String, Integer> beds = new HashMap<>();
+        season.allBeds().forEach(bed -> beds.put(bed.name(), bed.index()));
+        for (KeptPlanting planting : kept) {
+            int stock = stock(season, planting);
+            int crop = stock < 0 || stock >= facts.cropOf.length ? -1 : facts.cropOf[stock];
+            int method = -1;
+            for (int m = 0; crop >= 0 && m < season.crops().get(crop).methods().size(); m++) {
+                method = season.crops().get(crop).methods().get(m).name().equals(planting.method()) ? m : method;
+            }
+            Integer bed = beds.get(planting.bed());
+            int week = season.weekOf(planting.sown());
+            int place = crop < 0 || bed == null ? -1 : facts.table().find(stock, bed, week, method);
+            if (place < 0 || !season.crops().get(crop).name().equals(planting.crop())) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "Planting %d (%s, %s, bed %s, %s) has no such place in this season",
+                        planting.number(),
+                        planting.crop(),
+                        planting.method(),
+                        planting.bed(),
+                        planting.sown()));
+            }
+            int lots = planting.lots();
+            for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
+                if (facts.fixedPlace[p] >= 0) {
+                    lots--;
+                } else if (places[p] < 0) {
+                    places[p] = place;
+                    lots--;
+                }
+            }
+            if (lots > 0) {
+                throw new IllegalArgumentException(
+                        "Planting " + planting.number() + " has " + lots + " lots more than the season offers");
+            }
+        }
+        return places;
+    }
+
+    private static int stock(Season season, KeptPlanting planting) {
+        Integer pool = planting.pool();
+        Integer standing = planting.standing();
+        if (pool != null && pool <= season.pool().size()) {
+            return pool - 1;
+        }
+        return standing != null && standing <= season.standing().size() ? season.pool().size() + standing - 1 : -1;
+    }
+
+    private Outcome outcome() {
+        Plan.Score total = new Plan.Score(score.hard(), score.medium(), score.soft());
+        int[][][] served = new int[facts.demand.size()][weeks][seasons];
+        int[][][] stems = stems();
+        int[] nothing = new int[score.stems().allStems().length];
+        for (Filling filling : facts.fillings) {
+            for (int w = 0; w < weeks; w++) {
+                filling.fillByLine(
+                        w, score.stems().allStems(), nothing, score.stems().offset(w, filling), seasons, served);
+            }
+        }
+        int[][][] leftOver = leftOver(stems, served);
+        return new Outcome(
+                seasons,
+                total,
+                plantings(),
+                facts.demand,
+                served,
+                stems,
+                leftOver,
+                work(stems, leftOver),
+                stocks(),
+                bedUse(),
+                money(served),
+                broken());
+    }
+
+    private int[][][] stems() {
+        int nodes = facts.kinds.size();
+        int[][][] stems = new int[nodes][weeks][seasons];
+        for (int n = nodes - 1; n >= 0; n--) {
+            int parent = facts.kinds.parent(n);
+            for (int w = 0; w < weeks; w++) {
+                for (int k = 0; k < seasons; k++) {
+                    stems[n][w][k] += score.stems().stems(n, w, k);
+                    if (parent >= 0) {
+                        stems[parent][w][k] += stems[n][w][k];
+                    }
+                }
+            }
+        }
+        return stems;
+    }
+
+    private int[][][] leftOver(int[][][] stems, int[][][] served) {
+        int[][][] left = new int[facts.fillings.length][weeks][seasons];
+        for (Filling filling : facts.fillings) {
+            for (int w = 0; w < weeks; w++) {
+                left[filling.role][w] = stems[filling.firstNode][w].clone();
+            }
+        }
+        for (DemandLine line : facts.demand) {
+            for (int w = 0; w < weeks; w++) {
+                for (int k = 0; k < seasons; k++) {
+                    left[line.role()][w][k] -= served[line.index()][w][k];
+                }
+            }
+        }
+        return left;
+    }
+
+    /** The plantings, by week, bed and crop: lots of one job together. */
+    private List<KeptPlanting> plantings() {
+        Map<List<Integer>, List<Integer>> together = new LinkedHashMap<>();
+        List<Integer> placed = new ArrayList<>();
+        for (int p = 0; p < facts.plantings(); p++) {
+            if (score.place(p) >= 0) {
+                placed.add(p);
+            }
+        }
+        var table = facts.table();
+        placed.sort((a, b) -> {
+            int one = score.place(a);
+            int other = score.place(b);
+            int byWeek = Integer.compare(table.sowWeek(one), table.sowWeek(other));
+            int byBed = byWeek != 0 ? byWeek : Integer.compare(table.bed(one), table.bed(other));
+            int byStock = byBed != 0 ? byBed : Integer.compare(facts.stock(a), facts.stock(b));
+            return byStock != 0 ? byStock : Integer.compare(table.method(one), table.method(other));
+        });
+        for (int p : placed) {
+            boolean standing = facts.stock(p) >= season.pool().size();
+            List<Integer> key = List.of(facts.stock(p), score.place(p), standing ? p : -1);
+            together.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
+        }
+        List<KeptPlanting> kept = new ArrayList<>();
+        for (List<Integer> lots : together.values()) {
+            kept.add(kept(kept.size() + 1, lots));
+        }
+        return List.copyOf(kept);
+    }
+
+    private KeptPlanting kept(int number, List<Integer> lots) {
+        int stock = facts.stock(lots.getFirst());
+        int place = score.place(lots.getFirst());
+        int pool = season.pool().size();
+        boolean standing = stock >= pool;
+        var crop = season.crops().get(facts.cropOf[stock]);
+        Standing stood = standing ? season.standing().get(stock - pool) : null;
+        int plants = stood == null ? season.pool().get(stock).plants() * lots.size() : stood.plants();
+        return new KeptPlanting(
+                number,
+                crop.name(),
+                crop.methods().get(facts.table().method(place)).name(),
+                season.allBeds().get(facts.table().bed(place)).name(),
+                season.weekStart(facts.table().sowWeek(place)),
+                standing ? null : stock + 1,
+                standing ? stock - pool + 1 : null,
+                lots.size(),
+                plants);
+    }
+
+    private Outcome.Work work(int[][][] stems, int[][][] leftOver) {
+        long[] making = new long[weeks];
+        long[] service = new long[weeks];
+        long[] plantings = new long[weeks];
+        long[][] cutting = new long[weeks][seasons];
+        long[][] clearing = new long[weeks][seasons];
+        for (int w = 0; w < weeks; w++) {
+            making[w] = facts.makingMinutes[w] * Grains.TICKS_A_MINUTE;
+            service[w] = facts.serviceMinutes[w] * Grains.TICKS_A_MINUTE;
+            plantings[w] = score.hours().work(w) - facts.fixedWork[w];
+            for (Filling filling : facts.fillings) {
+                for (int k = 0; k < seasons; k++) {
+                    long left = leftOver[filling.role][w][k];
+                    cutting[w][k] += filling.cutRate * (stems[filling.firstNode][w][k] - left);
+                    clearing[w][k] += filling.clearRate * left;
+                }
+            }
+        }
+        WorkWeeks hours = facts.hours;
+        return new Outcome.Work(
+                hours.chores(), making, service, plantings, cutting, clearing, hours.own(), hours.hired(), hours.cutting());
+    }
+
+    private List<StockUse> stocks() {
+        List<StockUse> uses = new ArrayList<>();
+        for (int s = facts.bench; s < facts.shelves.size(); s++) {
+            Shelf shelf = facts.shelves.get(s);
+            int[] use = new int[weeks];
+            long peak = shelf.holds();
+            for (int w = 0; w < weeks; w++) {
+                use[w] = score.room().used(s, w);
+                peak = Math.max(peak, use[w]);
+            }
+            boolean known = shelf.kind() != Outcome.StockKind.TRAYS || season.stock().trays() != null;
+            boolean there = shelf.kind() != Outcome.StockKind.COVER || season.stock().cover() != null;
+            if (known && there && shelf.kind() != null) {
+                uses.add(new StockUse(
+                        shelf.kind(),
+                        shelf.name(),
+                        use,
+                        shelf.holds(),
+                        shelf.rule() == Rule.EXTRA_STOCK,
+                        shelf.price() * (peak - shelf.holds())));
+            }
+        }
+        return List.copyOf(uses);
+    }
+
+    private int[][] bedUse() {
+        int[][] use = new int[facts.bench][weeks];
+        for (int b = 0; b < use.length; b++) {
+            for (int w = 0; w < weeks; w++) {
+                use[b][w] = score.room().used(b, w);
+            }
+        }
+        return use;
+    }
+
+    private Outcome.Money money(int[][][] served) {
+        long[] takings = new long[seasons];
+        long[] shortage = new long[seasons];
+        long[] buyIn = new long[seasons];
+        long[] hours = new long[seasons];
+        for (DemandLine line : facts.demand) {
+            for (int w = 0; w < weeks; w++) {
+                for (int k = 0; k < seasons; k++) {
+                    long got = served[line.index()][w][k];
+                    long missing = line.asked()[w] - got;
+                    switch (line.promise()) {
+                        case NOTHING, MUST_BE_OURS -> takings[k] += line.price() * got;
+                        case BOUGHT_IN -> {
+                            takings[k] += line.price() * line.asked()[w];
+                            buyIn[k] += line.lack() * missing;
+                        }
+                        case SHORTAGE_PRICE -> {
+                            takings[k] += line.price() * got;
+                            shortage[k] += line.lack() * missing;
+                        }
+                    }
+                }
+            }
+        }
+        for (int w = 0; w < weeks; w++) {
+            for (int k = 0; k < seasons; k++) {
+                hours[k] += score.hours().paid(w, k);
+            }
+        }
+        return new Outcome.Money(
+                takings,
+                shortage,
+                buyIn,
+                hours,
+                score.seasonMoney(),
+                score.cost(Rule.MATERIAL),
+                score.cost(Rule.EXTRA_STOCK),
+                score.cost(Rule.REST_YEARS),
+                score.cost(Rule.FOLLOW_ON));
+    }
+
+    private List<Broken> broken() {
+        List<Broken> broken = new ArrayList<>();
+        for (int s = 0; s < facts.shelves.size(); s++) {
+            Shelf shelf = facts.shelves.get(s);
+            for (int w = 0; w < weeks && shelf.hard() > 0; w++) {
+                long over = score.room().used(s, w) - shelf.holds();
+                if (over > 0) {
+                    boolean cells = shelf.unit().equals("cells");
+                    double by = cells ? over : over / 1000.0;
+                    broken.add(new Broken(shelf.rule().sentence(), shelf.name(), w, by, cells ? "cells" : "m"));
+                }
+            }
+        }
+        for (int w = 0; w < weeks; w++) {
+            addOver(broken, Rule.HOURS, "hours", w, score.hours().over(w));
+            addOver(broken, Rule.CUTTING_HOURS, "cutting hours", w, score.hours().cuttingOver(w));
+        }
+        return List.copyOf(broken);
+    }
+
+    private void addOver(List<Broken> broken, Rule rule, String where, int week, long over) {
+        if (over > 0) {
+            double hours = (double) over / seasons / Grains.TICKS_AN_HOUR;
+            broken.add(new Broken(rule.sentence(), where, week, hours, "hours"));
+        }
+    }
+}

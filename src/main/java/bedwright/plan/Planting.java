@@ -1,0 +1,128 @@
+package bedwright.plan;
+
+import ai.timefold.solver.core.api.domain.common.PlanningId;
+import ai.timefold.solver.core.api.domain.entity.PlanningEntity;
+import ai.timefold.solver.core.api.domain.entity.PlanningPin;
+import ai.timefold.solver.core.api.domain.variable.PlanningVariable;
+import bedwright.growth.ProspectTable;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One lot of a crop, or a standing planting: it gets a bed, a sow week and a method, or none of the three and is left
+ * out. Mutable: this is what the solver turns over.
+ */
+@PlanningEntity
+public class Planting {
+    private int id;
+    private int stock;
+    private boolean held;
+    private @Nullable ProspectTable table;
+    private @Nullable Integer bed;
+    private @Nullable Integer sowWeek;
+    private @Nullable Integer method;
+
+    /** For the solver, which copies plantings. */
+    public Planting() {}
+
+    Planting(int id, int stock, boolean held, ProspectTable table) {
+        this.id = id;
+        this.stock = stock;
+        this.held = held;
+        this.table = table;
+    }
+
+    /** Its number in the plan's list, from 0. */
+    @PlanningId
+    public int getId() {
+        return id;
+    }
+
+    public void setId(int id) {
+        this.id = id;
+    }
+
+    /** The stock of equal plantings that it belongs to. */
+    public int getStock() {
+        return stock;
+    }
+
+    public void setStock(int stock) {
+        this.stock = stock;
+    }
+
+    /** Whether it is held in place. */
+    @PlanningPin
+    public boolean isHeld() {
+        return held;
+    }
+
+    public void setHeld(boolean held) {
+        this.held = held;
+    }
+
+    public @Nullable ProspectTable getTable() {
+        return table;
+    }
+
+    public void setTable(@Nullable ProspectTable table) {
+        this.table = table;
+    }
+
+    /** Number of its bed in the season, or null if it is left out. */
+    @PlanningVariable(valueRangeProviderRefs = "beds", allowsUnassigned = true)
+    public @Nullable Integer getBed() {
+        return bed;
+    }
+
+    public void setBed(@Nullable Integer bed) {
+        this.bed = bed;
+    }
+
+    /** Week of the season in which it is sown, set or started in trays, or null. */
+    @PlanningVariable(valueRangeProviderRefs = "sowWeeks", allowsUnassigned = true)
+    public @Nullable Integer getSowWeek() {
+        return sowWeek;
+    }
+
+    public void setSowWeek(@Nullable Integer sowWeek) {
+        this.sowWeek = sowWeek;
+    }
+
+    /** Index of its method in the crop's list, or null. */
+    @PlanningVariable(valueRangeProviderRefs = "methods", allowsUnassigned = true)
+    public @Nullable Integer getMethod() {
+        return method;
+    }
+
+    public void setMethod(@Nullable Integer method) {
+        this.method = method;
+    }
+
+    /** Its place in the table of prospects; {@link SeasonScore#NOWHERE} unless all three are set and it is offered. */
+    int place() {
+        Integer b = bed;
+        Integer w = sowWeek;
+        Integer m = method;
+        ProspectTable t = table;
+        return b == null || w == null || m == null || t == null ? SeasonScore.NOWHERE : t.find(stock, b, w, m);
+    }
+
+    /** Puts it at a place, or nowhere; only before or after solving. */
+    void put(int place) {
+        ProspectTable t = table;
+        if (place < 0 || t == null) {
+            bed = null;
+            sowWeek = null;
+            method = null;
+        } else {
+            bed = t.bed(place);
+            sowWeek = t.sowWeek(place);
+            method = t.method(place);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return "planting " + id + " of stock " + stock + " at bed " + bed + ", week " + sowWeek + ", method " + method;
+    }
+}

@@ -1,0 +1,229 @@
+package bedwright.plan;
+
+import ai.timefold.solver.core.api.score.HardMediumSoftScore;
+import ai.timefold.solver.core.api.solver.Solver;
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
+import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for the best plan: two searches with seeds of their own, each by local search from the same opening; the better
+ * plan is kept, the first one's where they score alike. One use only.
+ */
+public final class Search {
+    private static final int SEARCHES = 2;
+    /**
+     * Scores that late acceptance looks back over. Larger ones take longer to settle and end better: measured on the
+     * demo farm (see the contributors' page).
+     */
+    private static final int LOOK_BACK = 4000;
+
+    private final PlanFacts facts;
+    private final Limits limits;
+    private final EnvironmentMode mode;
+    private final List<Probe> probes = new ArrayList<>();
+    private final List<Solver<SeasonPlan>> solvers = new ArrayList<>();
+    private final AtomicReference<@Nullable Found> best = new AtomicReference<>();
+    private volatile boolean stopped;
+
+    /**
+     * How long to search.
+     *
+     * @param seed seed of the first search; the second takes the next
+     * @param time for which both search, or null
+     * @param moves that each search tries, or null; with moves the result depends on nothing but seed and season
+     */
+    public record Limits(long seed, @Nullable Duration time, @Nullable Long moves) {
+        public Limits {
+            if (time == null && moves == null) {
+                throw new IllegalArgumentException("A search needs a limit: a time or a number of moves");
+            }
+        }
+    }
+
+    /**
+     * A plan that was found.
+     *
+     * @param places where each planting is, by its number; −1 where it is left out
+     */
+    public record Found(int[] places, long hard, long medium, long soft) {
+        static Found of(int[] places, HardMediumSoftScore score) {
+            return new Found(places, score.hardScore(), score.mediumScore(), score.softScore());
+        }
+
+        /** Whether it scores better than another, which may be missing. */
+        public boolean isBetterThan(@Nullable Found other) {
+            return other == null || compare(other) > 0;
+        }
+
+        private int compare(Found other) {
+            int byHard = Long.compare(hard, other.hard);
+            int byMedium = byHard != 0 ? byHard : Long.compare(medium, other.medium);
+            return byMedium != 0 ? byMedium : Long.compare(soft, other.soft);
+        }
+    }
+
+    public Search(PlanFacts facts, Limits limits) {
+        this(facts, limits, EnvironmentMode.PHASE_ASSERT);
+    }
+
+    /** For tests: with the solver's own assertions. */
+    Search(PlanFacts facts, Limits limits, EnvironmentMode mode) {
+        this.facts = facts;
+        this.limits = limits;
+        this.mode = mode;
+        for (int s = 0; s < SEARCHES; s++) {
+            probes.add(new Probe());
+        }
+    }
+
+    /** Where nothing is placed but what is fixed. */
+    public static int[] nothingPlaced(PlanFacts facts) {
+        int[] places = new int[facts.plantings()];
+        for (int p = 0; p < places.length; p++) {
+            places[p] = facts.fixedPlace[p];
+        }
+        return places;
+    }
+
+    /**
+     * Searches until the limit, or until {@link #stop}.
+     *
+     * @param start a plan to begin with (a warm start), filled up before the search; the result is never worse
+     */
+    public Found run(int[] start) {
+        int[] opening = Opening.fill(facts, start, () -> stopped);
+        Found opened = score(opening);
+        note(opened);
+        Found given = score(start);
+        int[] from = given.isBetterThan(opened) ? start : opening;
+        note(given);
+        if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
+            searchAll(from);
+        }
+        return Objects.requireNonNull(best.get());
+    }
+
+    private void searchAll(int[] from) {
+        int cores = Runtime.getRuntime().availableProcessors();
+        boolean together = cores > 1;
+        List<Callable<Found>> searches = new ArrayList<>();
+        int count = limits.moves() != null || together ? SEARCHES : 1;
+        for (int s = 0; s < count; s++) {
+            Solver<SeasonPlan> solver =
+                    SolverFactory.<SeasonPlan>create(config(limits.seed() + s)).buildSolver();
+            Probe probe = probes.get(s);
+            solver.addEventListener(event -> note(found(event.getNewBestSolution())));
+            solvers.add(solver);
+            searches.add(() -> found(solver.solve(new SeasonPlan(facts, from, probe))));
+        }
+        if (stopped) {
+            return;
+        }
+        try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
+            List<Found> ends = new ArrayList<>();
+            for (Future<Found> end : threads.invokeAll(searches)) {
+                ends.add(end.get());
+            }
+            // In the order of the seeds, so that of equal plans the first one's is kept.
+            Found first = ends.getFirst();
+            for (Found end : ends) {
+                first = end.isBetterThan(first) ? end : first;
+            }
+            Found known = best.get();
+            best.set(known != null && known.isBetterThan(first) ? known : first);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            stop();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("The search failed: " + e.getCause(), e.getCause());
+        }
+    }
+
+    private SolverConfig config(long seed) {
+        TerminationConfig end = new TerminationConfig();
+        if (limits.moves() != null) {
+            end = end.withMoveCountLimit(limits.moves());
+        }
+        if (limits.time() != null) {
+            end = end.withSpentLimit(limits.time());
+        }
+        LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
+                .withMoveSelectorConfig(
+                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
+                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LOOK_BACK))
+                .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+        return new SolverConfig()
+                .withEnvironmentMode(mode)
+                .withRandomSeed(seed)
+                .withSolutionClass(SeasonPlan.class)
+                .withEntityClasses(Planting.class)
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class))
+                .withTerminationConfig(end)
+                .withPhases(phase);
+    }
+
+    private static Found found(SeasonPlan plan) {
+        return Found.of(plan.places(), Objects.requireNonNull(plan.getScore()));
+    }
+
+    /** The score of a plan, computed afresh. */
+    private Found score(int[] places) {
+        SeasonScore score = new SeasonScore(facts);
+        int[] all = places.clone();
+        for (int p = 0; p < all.length; p++) {
+            all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
+            score.settle(p, all[p]);
+        }
+        return new Found(all, score.hard(), score.medium(), score.soft());
+    }
+
+    private void note(Found found) {
+        best.accumulateAndGet(found, (known, one) -> one != null && one.isBetterThan(known) ? one : known);
+    }
+
+    /** Ends the search soon; {@link #run} then returns the best plan so far. From any thread. */
+    public void stop() {
+        stopped = true;
+        solvers.forEach(Solver::terminateEarly);
+    }
+
+    /** Whether {@link #stop} was called. */
+    public boolean isStopped() {
+        return stopped;
+    }
+
+    /** The best plan so far, if there is one yet; from any thread. */
+    public @Nullable Found best() {
+        return best.get();
+    }
+
+    /** Moves tried so far, by all searches; from any thread. */
+    public long moves() {
+        return probes.stream().mapToLong(Probe::asked).sum();
+    }
+
+    @Override
+    public String toString() {
+        return "search with " + limits + ", best " + (best() == null ? "none" : Arrays.toString(best().places()));
+    }
+}
