@@ -171,7 +171,11 @@ final class DrawnMoves implements Iterator<Put> {
             return null;
         }
         int from = planting.place();
-        int methods = facts.season.crops().get(facts.cropOf[planting.getStock()]).methods().size();
+        int methods = facts.season
+                .crops()
+                .get(facts.cropOf[planting.getStock()])
+                .methods()
+                .size();
         for (int i = 0; i < TRIES; i++) {
             int week = table.sowWeek(from) + random.nextInt(-5, 6);
             int to = find(planting, table.bed(from), week, random.nextInt(methods));
@@ -203,7 +207,11 @@ final class DrawnMoves implements Iterator<Put> {
         int start = table.heldFrom(table.row(other));
         int method = own >= 0 ? table.method(own) : -1;
         if (method < 0) {
-            int methods = facts.season.crops().get(facts.cropOf[planting.getStock()]).methods().size();
+            int methods = facts.season
+                    .crops()
+                    .get(facts.cropOf[planting.getStock()])
+                    .methods()
+                    .size();
             method = random.nextInt(methods);
         }
         int away = facts.weeksToTheBed(planting.getStock(), method);

@@ -95,7 +95,9 @@ public final class Outcomes {
         if (pool != null && pool <= season.pool().size()) {
             return pool - 1;
         }
-        return standing != null && standing <= season.standing().size() ? season.pool().size() + standing - 1 : -1;
+        return standing != null && standing <= season.standing().size()
+                ? season.pool().size() + standing - 1
+                : -1;
     }
 
     private Outcome outcome() {
@@ -229,7 +231,15 @@ public final class Outcomes {
         }
         WorkWeeks hours = facts.hours;
         return new Outcome.Work(
-                hours.chores(), making, service, plantings, cutting, clearing, hours.own(), hours.hired(), hours.cutting());
+                hours.chores(),
+                making,
+                service,
+                plantings,
+                cutting,
+                clearing,
+                hours.own(),
+                hours.hired(),
+                hours.cutting());
     }
 
     private List<StockUse> stocks() {
@@ -242,8 +252,10 @@ public final class Outcomes {
                 use[w] = score.room().used(s, w);
                 peak = Math.max(peak, use[w]);
             }
-            boolean known = shelf.kind() != Outcome.StockKind.TRAYS || season.stock().trays() != null;
-            boolean there = shelf.kind() != Outcome.StockKind.COVER || season.stock().cover() != null;
+            boolean known =
+                    shelf.kind() != Outcome.StockKind.TRAYS || season.stock().trays() != null;
+            boolean there =
+                    shelf.kind() != Outcome.StockKind.COVER || season.stock().cover() != null;
             if (known && there && shelf.kind() != null) {
                 uses.add(new StockUse(
                         shelf.kind(),
@@ -323,7 +335,12 @@ public final class Outcomes {
         }
         for (int w = 0; w < weeks; w++) {
             addOver(broken, Rule.HOURS, "hours", w, score.hours().over(w));
-            addOver(broken, Rule.CUTTING_HOURS, "cutting hours", w, score.hours().cuttingOver(w));
+            addOver(
+                    broken,
+                    Rule.CUTTING_HOURS,
+                    "cutting hours",
+                    w,
+                    score.hours().cuttingOver(w));
         }
         return List.copyOf(broken);
     }

@@ -24,7 +24,8 @@ final class Probe {
     }
 
     /** The score of the working plan, for moves that look where stems are short; for the search's own thread only. */
-    @Nullable SeasonScore live() {
+    @Nullable
+    SeasonScore live() {
         return live;
     }
 }

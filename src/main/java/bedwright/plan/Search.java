@@ -51,7 +51,8 @@ public final class Search {
      * @param time for which both search, or null
      * @param moves that each search tries, or null; with moves the result depends on nothing but seed and season
      */
-    public record Limits(long seed, @Nullable Duration time, @Nullable Long moves) {
+    public record Limits(
+            long seed, @Nullable Duration time, @Nullable Long moves) {
         public Limits {
             if (time == null && moves == null) {
                 throw new IllegalArgumentException("A search needs a limit: a time or a number of moves");
@@ -167,8 +168,7 @@ public final class Search {
             end = end.withSpentLimit(limits.time());
         }
         LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
-                .withMoveSelectorConfig(
-                        new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
+                .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
                 .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LOOK_BACK))
                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
         return new SolverConfig()
