@@ -1,0 +1,24 @@
+package bedwright.file;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A file whose contents are at fault; it says all faults at once, in the order in which they stand in the file. */
+public final class FaultyFile extends RuntimeException {
+    private final transient List<Fault> faults;
+
+    FaultyFile(List<Fault> faults) {
+        super(faults.stream().sorted(byPlace()).map(Fault::toString).collect(Collectors.joining("\n")));
+        this.faults = faults.stream().sorted(byPlace()).toList();
+    }
+
+    /** All faults, by place. */
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    private static Comparator<Fault> byPlace() {
+        return Comparator.comparing(Fault::place);
+    }
+}

@@ -1,0 +1,147 @@
+package bedwright.file;
+
+import bedwright.season.Caution;
+import bedwright.season.Fact;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What may stand at a place of a file, read off the type and the {@link Fact} of a record's component. */
+sealed interface Shape {
+    /** A text of so many characters at least. */
+    record Text(int least) implements Shape {}
+
+    /** A whole number; {@code wide} if it is a {@code long}. */
+    record Whole(Range range, boolean wide) implements Shape {}
+
+    /** A number. */
+    record Decimal(Range range) implements Shape {}
+
+    /** True or false. */
+    record Truth() implements Shape {}
+
+    /** A date such as 2027-05-03. */
+    record Date() implements Shape {}
+
+    /** A day of any year, such as 05-03. */
+    record DayOfYear() implements Shape {}
+
+    /** One of an enum's constants, in small letters with hyphens. */
+    record Word(Class<? extends Enum<?>> type) implements Shape {
+        List<String> words() {
+            return constants().stream().map(Words::word).toList();
+        }
+
+        List<? extends Enum<?>> constants() {
+            return Arrays.asList(type.getEnumConstants());
+        }
+
+        Optional<Enum<?>> constant(String word) {
+            for (Enum<?> constant : constants()) {
+                if (Words.word(constant).equals(word)) {
+                    return Optional.of(constant);
+                }
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** A caution: a word or whole per cent. */
+    record Weight() implements Shape {
+        /** The words with what they stand for. */
+        static final Map<String, Caution> WORDS =
+                Map.of("bold", Caution.BOLD, "steady", Caution.STEADY, "careful", Caution.CAREFUL);
+    }
+
+    /** The keys of a record. */
+    record Group(Class<? extends Record> type) implements Shape {}
+
+    /** A list. */
+    record Many(Shape each, int least, int most) implements Shape {}
+
+    /** Values by key; the key is a {@link Text} or a {@link Word}. */
+    record Named(Shape key, Shape each, int least, int most) implements Shape {}
+
+    /** Where a number may lie; {@code above} if the least is itself refused. */
+    record Range(double min, double max, boolean above) {
+        boolean holds(double value) {
+            return (above ? value > min : value >= min) && value <= max;
+        }
+
+        boolean isOpen() {
+            return min == Double.NEGATIVE_INFINITY && max == Double.POSITIVE_INFINITY;
+        }
+
+        /** As in {@code between 0 and 4 m}. */
+        String said(String unit) {
+            String behind = unit.isEmpty() || unit.equals("money") ? "" : " " + unit;
+            if (max == Double.POSITIVE_INFINITY) {
+                return (above ? "above " : "at least ") + Words.number(min) + behind;
+            }
+            if (min == Double.NEGATIVE_INFINITY) {
+                return "at most " + Words.number(max) + behind;
+            }
+            return above
+                    ? "above " + Words.number(min) + " and at most " + Words.number(max) + behind
+                    : "between " + Words.number(min) + " and " + Words.number(max) + behind;
+        }
+    }
+
+    /** The shape of a component's type. */
+    static Shape of(Type type, Fact fact) {
+        return of(type, fact, fact.least());
+    }
+
+    private static Shape of(Type type, Fact fact, int leastCharacters) {
+        Range range = new Range(fact.min(), fact.max(), fact.above());
+        if (type instanceof ParameterizedType generic) {
+            Type[] of = generic.getActualTypeArguments();
+            if (generic.getRawType() == List.class) {
+                return new Many(of(of[0], fact, 0), fact.least(), fact.most());
+            }
+            if (generic.getRawType() == Map.class) {
+                return new Named(of(of[0], fact, 1), of(of[1], fact, 0), fact.least(), fact.most());
+            }
+        }
+        if (type == int.class || type == Integer.class) {
+            double min = Math.max(Integer.MIN_VALUE, range.min());
+            double max = Math.min(Integer.MAX_VALUE, range.max());
+            return new Whole(new Range(min, max, range.above()), false);
+        }
+        if (type == long.class || type == Long.class) {
+            return new Whole(range, true);
+        }
+        if (type == double.class || type == Double.class) {
+            return new Decimal(range);
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return new Truth();
+        }
+        if (type == String.class) {
+            return new Text(leastCharacters);
+        }
+        if (type == LocalDate.class) {
+            return new Date();
+        }
+        if (type == MonthDay.class) {
+            return new DayOfYear();
+        }
+        if (type == Caution.class) {
+            return new Weight();
+        }
+        if (type instanceof Class<?> simple && simple.isEnum()) {
+            @SuppressWarnings("unchecked") // isEnum() says so
+            Class<? extends Enum<?>> words = (Class<? extends Enum<?>>) simple;
+            return new Word(words);
+        }
+        if (type instanceof Class<?> simple && simple.isRecord()) {
+            return new Group(simple.asSubclass(Record.class));
+        }
+        throw new IllegalArgumentException("A file has no form for " + type.getTypeName());
+    }
+}

@@ -1,0 +1,124 @@
+package bedwright.file;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import tools.jackson.core.io.JsonStringEncoder;
+
+/** How values are written in messages and files, and which word is nearest to a mistyped one. */
+final class Words {
+    private static final int LONG = 60;
+    private static final int CHOICES = 12;
+
+    private Words() {}
+
+    /** A text in quotation marks, escaped as in JSON. */
+    static String json(String text) {
+        StringBuilder out = new StringBuilder(text.length() + 2).append('"');
+        JsonStringEncoder.getInstance().quoteAsString(text, out);
+        return out.append('"').toString();
+    }
+
+    /** A text in quotation marks for a message, on one line and not too long. */
+    static String quoted(String text) {
+        return json(shortened(text));
+    }
+
+    static String shortened(String text) {
+        return text.codePointCount(0, text.length()) <= LONG
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, LONG)) + "…";
+    }
+
+    /** The text with a capital letter in front. */
+    static String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** A number as it is written in a file: no exponent within usual sizes, no needless {@code .0}. */
+    static String number(double value) {
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException("A file cannot hold the number " + value);
+        }
+        double size = Math.abs(value);
+        if (size == 0 || size >= 1e-7 && size < 1e15) {
+            String text = new BigDecimal(Double.toString(value)).toPlainString();
+            String plain = text.contains(".") ? text.replaceFirst("\\.?0+$", "") : text;
+            return 1 / value == Double.NEGATIVE_INFINITY ? "-0.0" : plain;
+        }
+        return Double.toString(value);
+    }
+
+    /** The word of an enum's constant: {@code FILL_TRAYS} is {@code fill-trays}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** As in {@code sown, tray or set}, each in quotation marks; long lists are cut short. */
+    static String oneOf(Collection<String> words) {
+        List<String> all = words.stream().map(Words::quoted).toList();
+        if (all.size() > CHOICES) {
+            return String.join(", ", all.subList(0, CHOICES)) + " and " + (all.size() - CHOICES) + " more";
+        }
+        return all.size() < 2
+                ? String.join("", all)
+                : String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
+    }
+
+    /** {@code 1 entry}, {@code 3 entries}. */
+    static String count(long number, String one, String several) {
+        return number + " " + (number == 1 ? one : several);
+    }
+
+    /** The word most like a mistyped one, if any is near enough to be meant. */
+    static Optional<String> nearest(String typed, Collection<String> words) {
+        String best = null;
+        int least = Integer.MAX_VALUE;
+        for (String word : words) {
+            int distance = distance(plain(typed), plain(word));
+            if (distance < least) {
+                least = distance;
+                best = word;
+            }
+        }
+        int enough = Math.max(1, Math.min(3, typed.length() / 3));
+        return best != null && least <= enough ? Optional.of(best) : Optional.empty();
+    }
+
+    /** A sentence that asks whether the nearest word was meant, with a space before it, or nothing. */
+    static String didYouMean(String typed, Collection<String> words) {
+        return nearest(typed, words)
+                .map(word -> " Did you mean " + quoted(word) + "?")
+                .orElse("");
+    }
+
+    private static String plain(String word) {
+        return shortened(word)
+                .toLowerCase(Locale.ROOT)
+                .replace("-", "")
+                .replace("_", "")
+                .replace(" ", "");
+    }
+
+    /** Least number of letters put in, left out, changed or swapped with their neighbour. */
+    private static int distance(String a, String b) {
+        int[][] steps = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    steps[i][j] = i + j;
+                    continue;
+                }
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                int step = Math.min(steps[i - 1][j - 1] + change, 1 + Math.min(steps[i - 1][j], steps[i][j - 1]));
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    step = Math.min(step, steps[i - 2][j - 2] + 1);
+                }
+                steps[i][j] = step;
+            }
+        }
+        return steps[a.length()][b.length()];
+    }
+}
