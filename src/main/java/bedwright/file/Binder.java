@@ -60,7 +60,8 @@ final class Binder {
         Node root = tree.root();
         Object value = root == null ? null : binder.value(root, part.shape(), Asked.part(part, ""));
         if (value == null || !tree.faults().isEmpty() || !binder.faults.isEmpty()) {
-            throw new IllegalStateException("The default of " + part + " is at fault: " + tree.faults() + binder.faults);
+            throw new IllegalStateException(
+                    "The default of " + part + " is at fault: " + tree.faults() + binder.faults);
         }
         return value;
     }
@@ -128,8 +129,8 @@ final class Binder {
             fault(
                     group.place(),
                     here,
-                    "In " + label + " the key " + Words.quoted(part.key()) + " is missing (" + part.fact().value()
-                            + "). Add it with " + Scalars.expected(part.shape()) + ".");
+                    "In " + label + " the key " + Words.quoted(part.key()) + " is missing ("
+                            + part.fact().value() + "). Add it with " + Scalars.expected(part.shape()) + ".");
         }
         doubtful.add(here);
         return standIn(part.shape());
@@ -155,12 +156,14 @@ final class Binder {
         }
         if (node instanceof Node.Nothing) {
             String mend = asked.hasDefault()
-                    ? " Leave the key out for the usual, " + Words.shortened(asked.fact().byDefault()) + "."
+                    ? " Leave the key out for the usual, "
+                            + Words.shortened(asked.fact().byDefault()) + "."
                     : "";
             return wrong(node, asked, Scalars.wrongKind(node, shape, asked, mend));
         }
         return switch (shape) {
-            case Shape.Group group when node instanceof Node.Group keys ->
+            case Shape.Group group
+            when node instanceof Node.Group keys ->
                 group(keys, Layout.of(group.type()), asked.path(), label(keys, asked));
             case Shape.Many many when node instanceof Node.Many entries -> many(entries, many, asked);
             case Shape.Named named when node instanceof Node.Group keys -> named(keys, named, asked);
@@ -233,8 +236,11 @@ final class Binder {
                     : count < least
                             ? "at least " + Words.count(least, "entry", "entries")
                             : "at most " + Words.count(most, "entry", "entries");
-            wrong(node, asked, asked.label() + " has " + (count == 0 ? "none" : Words.count(count, "entry", "entries"))
-                    + ", but it needs " + needed + asked.meaning() + ".");
+            wrong(
+                    node,
+                    asked,
+                    asked.label() + " has " + (count == 0 ? "none" : Words.count(count, "entry", "entries"))
+                            + ", but it needs " + needed + asked.meaning() + ".");
         } else if (cut) {
             doubtful.add(asked.path());
         }
