@@ -1,0 +1,93 @@
+package bedwright.recheck;
+
+import static bedwright.recheck.Facts.NEVER;
+
+import bedwright.climate.Gust;
+import bedwright.climate.Gusts;
+import bedwright.climate.PossibleSeason;
+import bedwright.climate.Shelter;
+import bedwright.season.Crop;
+import bedwright.season.Site;
+
+/** What gusts leave standing of a planting in one possible season (season model, section 4: storm). */
+final class Storms {
+    private final Facts facts;
+    private final Placed placed;
+    private final PossibleSeason possible;
+    private final Course course;
+
+    Storms(Facts facts, Placed placed, PossibleSeason possible, Course course) {
+        this.facts = facts;
+        this.placed = placed;
+        this.possible = possible;
+        this.course = course;
+    }
+
+    /** Share that stands in each week of the season. */
+    double[] standing() {
+        return possible.normal() ? expected() : afterGusts();
+    }
+
+    private double[] afterGusts() {
+        double[] standing = new double[facts.weeks()];
+        for (int week = 0; week < facts.weeks(); week++) {
+            standing[week] = 1;
+        }
+        for (Gust gust : possible.gusts()) {
+            double height = course.height(gust.day());
+            if (height == 0) {
+                continue;
+            }
+            double speed = gust.speed() * Shelter.relativeSpeed(facts.season, placed.bed(), gust.from());
+            double left = 1 - Gusts.flattened(speed, half(height), stand().spread()) * (1 - stand().standsUp());
+            for (int week = 0; week < facts.weeks(); week++) {
+                if (7 * week + 3 >= gust.day()) {
+                    standing[week] *= left;
+                }
+            }
+        }
+        return standing;
+    }
+
+    /** Normal season: exp(−what is lost in the weeks before, and in four days of this one). */
+    private double[] expected() {
+        double[] standing = new double[facts.weeks()];
+        double before = 0;
+        for (int week = 0; week < facts.weeks(); week++) {
+            double lost = expectedLoss(week);
+            standing[week] = Math.exp(-(before + lost * 4 / 7));
+            before += lost;
+        }
+        return standing;
+    }
+
+    private double expectedLoss(int week) {
+        int day = 7 * week + 3;
+        double height = course.emergence == NEVER ? 0 : course.height(day);
+        if (height == 0) {
+            return 0;
+        }
+        double sum = 0;
+        for (Site.StormSide side : facts.season.site().storms()) {
+            double relative = Shelter.relativeSpeed(facts.season, placed.bed(), side.from());
+            double flat = Gusts.expectedFlattened(side.mode(), side.scale(), relative, half(height), stand().spread());
+            sum += side.gustsAWeek().get(facts.climate.month(day)) * flat * (1 - stand().standsUp());
+        }
+        return sum;
+    }
+
+    private Crop.Stand stand() {
+        return placed.crop().stand();
+    }
+
+    /** Gust that lays half of it flat at a height, m/s. */
+    private double half(double height) {
+        Double own = placed.method().gust();
+        double gust = own == null ? stand().gust() : own;
+        double reference = stand().height() == null ? placed.crop().height() : stand().height();
+        double net = placed.method().net() == null
+                ? 1
+                : facts.net(placed.method().net().net()).orElseThrow().strengthens();
+        return gust * reference / height * net;
+    }
+}
