@@ -92,8 +92,8 @@ class FarmersProblemTest {
         TestSeason test = new TestSeason();
         test.weeks = 2;
         test.beds = List.of(TestSeason.bed("The 500 acres", 500));
-        test.roles = List.of(
-                TestSeason.role("wheat", 0, 0), TestSeason.role("corn", 0, 0), TestSeason.role("beets", 0, 0));
+        test.roles =
+                List.of(TestSeason.role("wheat", 0, 0), TestSeason.role("corn", 0, 0), TestSeason.role("beets", 0, 0));
         test.crops = List.of(crop("wheat", 2.5, 150), crop("corn", 3, 230), crop("beets", 20, 260));
         for (Crop crop : test.crops) {
             test.pool.add(new Lots(crop.name(), 10, 50));

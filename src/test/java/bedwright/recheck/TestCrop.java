@@ -17,10 +17,16 @@ import org.jspecify.annotations.Nullable;
  */
 final class TestCrop {
     String name = "zinnia";
-    @Nullable String family;
+
+    @Nullable
+    String family;
+
     List<Crop.KindShare> kinds = List.of(new Crop.KindShare("focal", 1));
     double emergence = 50;
-    @Nullable Double pinch;
+
+    @Nullable
+    Double pinch;
+
     double firstCut = 220;
     double leastDayLength;
     Crop.@Nullable DayLengthAnswer dayLength;
@@ -33,8 +39,13 @@ final class TestCrop {
 
     Method.Start start = Method.Start.SOWN;
     Method.@Nullable SeedTemperature seedTemperature;
-    @Nullable MonthDay sowFrom;
-    @Nullable MonthDay sowTo;
+
+    @Nullable
+    MonthDay sowFrom;
+
+    @Nullable
+    MonthDay sowTo;
+
     int trayWeeks;
     int hardeningWeeks;
     double headStart;
@@ -96,8 +107,7 @@ final class TestCrop {
                 name,
                 family,
                 kinds,
-                new Crop.Clock(
-                        10, null, Crop.Convention.SINE, emergence, pinch, firstCut, leastDayLength, dayLength),
+                new Crop.Clock(10, null, Crop.Convention.SINE, emergence, pinch, firstCut, leastDayLength, dayLength),
                 heat,
                 killing,
                 tender,

@@ -84,14 +84,7 @@ final class TestSeason {
     Season build() {
         List<Double> normals = Collections.nCopies(12, temperature);
         Site site = new Site(
-                45,
-                normals,
-                normals,
-                new Site.TemperatureSpread(0.8, 3.2, 0.8),
-                frost,
-                badSeedBed,
-                hardWinter,
-                storms);
+                45, normals, normals, new Site.TemperatureSpread(0.8, 3.2, 0.8), frost, badSeedBed, hardWinter, storms);
         Sampling.BySureness sure = new Sampling.BySureness(0, 0, 0);
         return new Season(
                 "Made up",
@@ -174,8 +167,7 @@ final class TestSeason {
     Placed placed(int plants, int sowWeek) {
         Facts facts = facts();
         Crop crop = crops.get(0);
-        return new Placed(
-                1, 0, crop, crop.methods().get(0), facts.beds.get(0), sowWeek, null, 1, plants);
+        return new Placed(1, 0, crop, crop.methods().get(0), facts.beds.get(0), sowWeek, null, 1, plants);
     }
 
     /** The first standing planting, of the first crop by its first method in the first bed. */
@@ -184,8 +176,7 @@ final class TestSeason {
         Crop crop = crops.get(0);
         Standing planting = standing.get(0);
         int week = planting.sown() == null ? 0 : facts.season.weekOf(planting.sown());
-        return new Placed(
-                1, 0, crop, crop.methods().get(0), facts.beds.get(0), week, planting, 1, planting.plants());
+        return new Placed(1, 0, crop, crop.methods().get(0), facts.beds.get(0), week, planting, 1, planting.plants());
     }
 
     /** A season in which nothing strays, told apart from the normal season by having its frosts and gusts as dates. */
@@ -237,8 +228,7 @@ final class TestSeason {
             @Nullable LocalDate workableFrom,
             List<BedBlock.Taken> taken,
             List<BedBlock.Grown> history) {
-        return new BedBlock(
-                name, 1, new Point(0, 0), 0, length, 1.2, 0.5, tunnel, workableFrom, taken, history);
+        return new BedBlock(name, 1, new Point(0, 0), 0, length, 1.2, 0.5, tunnel, workableFrom, taken, history);
     }
 
     static Role role(String name, double cutting, double clearing, Role.Kind... kinds) {
@@ -252,8 +242,7 @@ final class TestSeason {
     /** An outlet that asks for stems in every week of a run. */
     static Outlet outlet(
             String name, String kind, double price, double stems, int from, int to, @Nullable Promise promise) {
-        return new Outlet(
-                name, kind, price, List.of(new Outlet.Ask(week(from), week(to), stems)), promise, 0);
+        return new Outlet(name, kind, price, List.of(new Outlet.Ask(week(from), week(to), stems)), promise, 0);
     }
 
     static Map<Job, Labour.JobRate> noWork() {
