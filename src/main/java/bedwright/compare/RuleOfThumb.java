@@ -71,8 +71,9 @@ public final class RuleOfThumb {
 
     private Crop crop(int stock) {
         int pool = season.pool().size();
-        String name =
-                stock < pool ? season.pool().get(stock).crop() : season.standing().get(stock - pool).crop();
+        String name = stock < pool
+                ? season.pool().get(stock).crop()
+                : season.standing().get(stock - pool).crop();
         return season.crops().stream()
                 .filter(crop -> crop.name().equals(name))
                 .findFirst()
@@ -230,8 +231,9 @@ public final class RuleOfThumb {
     /** Beds in the order in which they are tried: the lee first for tall crops, the wind first for low ones. */
     private List<Integer> beds(Crop crop) {
         double side = season.site().storms().stream()
-                .max(Comparator.comparingDouble(storm ->
-                        storm.gustsAWeek().stream().mapToDouble(Double::doubleValue).sum()))
+                .max(Comparator.comparingDouble(storm -> storm.gustsAWeek().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum()))
                 .map(Site.StormSide::from)
                 .orElse(0.0);
         Comparator<Bed> byWind = Comparator.comparingDouble(bed -> Shelter.relativeSpeed(season, bed, side));
