@@ -78,7 +78,7 @@ final class Binder {
                 unknown(member, layout, path, label, group).ifPresent(guessed::add);
             }
         }
-        Object[] values = new Object[layout.parts().size()];
+        @Nullable Object[] values = new @Nullable Object[layout.parts().size()];
         for (int i = 0; i < values.length; i++) {
             Layout.Part part = layout.parts().get(i);
             Node.Member member = given.get(part.key());

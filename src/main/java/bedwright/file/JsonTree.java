@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -83,7 +84,10 @@ record JsonTree(@Nullable Node root, List<Fault> faults, boolean whole) {
         boolean wide = bytes.length > 1 && (bytes[0] == -1 && bytes[1] == -2 || bytes[0] == -2 && bytes[1] == -1);
         return wide
                 ? "The file is written in UTF-16, not in UTF-8." + mend
-                : String.format("The byte %02X here is no UTF-8; the file is in another encoding.", bytes[offset])
+                : String.format(
+                                Locale.ROOT,
+                                "The byte %02X here is no UTF-8; the file is in another encoding.",
+                                bytes[offset])
                         + mend;
     }
 
@@ -209,7 +213,8 @@ record JsonTree(@Nullable Node root, List<Fault> faults, boolean whole) {
                         place,
                         path,
                         "This text holds half a character (written "
-                                + String.format("\\u%04x", (int) half.group().charAt(0))
+                                + String.format(Locale.ROOT, "\\u%04x", (int)
+                                        half.group().charAt(0))
                                 + "). Write the character itself."));
                 return false;
             }

@@ -49,7 +49,7 @@ record Calendar(
                 normal.firstCut == Development.NEVER ? -1 : Cutting.lastWeek(method, heat, normal.firstCut, weeks);
         int lastGrace = lastCut < 0 ? -1 : lastCut + method.grace();
         int lastHeld = lastCut < 0 ? -1 : lastGrace + method.clearing();
-        int heldFrom = Math.max(0, ground);
+        int heldFrom = Math.clamp(ground, 0, weeks);
         int heldTo = lastCut < 0 ? weeks : Math.min(weeks, lastHeld + 1);
         int netWeek = -1;
         int netFrom = 0;
@@ -57,7 +57,7 @@ record Calendar(
         if (method.net() != null && normal.emerges()) {
             boolean out = method.start() == Method.Start.TRAY || method.start() == Method.Start.PLUGS;
             netWeek = out ? ground : Math.max(ground, Math.floorDiv(normal.emergence, 7));
-            netFrom = Math.max(0, netWeek);
+            netFrom = Math.clamp(netWeek, 0, weeks);
             netTo = lastCut < 0 ? weeks : Math.min(weeks, lastGrace + 1);
         }
         int coverFrom = heldFrom;
@@ -66,7 +66,7 @@ record Calendar(
         Method.CoverUse cover = method.cover();
         if (cover != null) {
             coverOff = coverEnd(cover, normal, ground, weeks);
-            coverTo = Math.max(heldFrom, Math.min(coverOff, weeks));
+            coverTo = Math.clamp(coverOff, heldFrom, weeks);
         }
         int pinchWeek = method.pinched() && normal.pinch != Development.NEVER
                 ? Math.floorDiv(normal.pinch, 7)

@@ -77,7 +77,7 @@ final class HoursLedger {
         for (int i = 0; i < minutes.length; i++) {
             if (minutes[i] != 0) {
                 touch(first + i);
-                workChange[first + i] += sign * minutes[i] * Grains.TICKS_A_MINUTE;
+                workChange[first + i] += (long) sign * minutes[i] * Grains.TICKS_A_MINUTE;
             }
         }
         int job = facts.jobOf[place];
@@ -158,7 +158,7 @@ final class HoursLedger {
         for (int i = 0; i < minutes.length; i++) {
             if (minutes[i] != 0) {
                 touch(first + i);
-                workChange[first + i] += sign * minutes[i] * Grains.TICKS_A_MINUTE;
+                workChange[first + i] += (long) sign * minutes[i] * Grains.TICKS_A_MINUTE;
             }
         }
     }

@@ -139,6 +139,11 @@ public final class PlanFacts {
         return table;
     }
 
+    /** Everybody who takes stems. */
+    public List<DemandLine> demand() {
+        return demand;
+    }
+
     /** Number of plantings, placed or not: one for each lot of the pool, then one for each standing planting. */
     public int plantings() {
         return stockOf.length;

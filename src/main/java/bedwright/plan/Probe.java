@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /** What one search lets others see of itself while it runs: how much it has asked, and the score its moves look at. */
-final class Probe {
+public final class Probe {
     private final AtomicLong asked = new AtomicLong();
     private @Nullable SeasonScore live;
 

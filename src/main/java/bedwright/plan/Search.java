@@ -10,6 +10,7 @@ import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchFor
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -178,6 +179,7 @@ public final class Search {
                 .withEntityClasses(Planting.class)
                 .withScoreDirectorFactory(
                         new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class))
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withTerminationConfig(end)
                 .withPhases(phase);
     }

@@ -192,7 +192,7 @@ final class SeasonScore {
         }
         long m = worst.length;
         long bad = sumOfWorst(each);
-        long rest = 100 - c;
+        long rest = 100L - c;
         long weight = c * (long) each.length;
         long sumWhole = Math.floorDiv(sum, 100);
         long badWhole = Math.floorDiv(bad, 100 * m);

@@ -26,7 +26,7 @@ record Shelf(Rule rule, String name, @Nullable StockKind kind, long holds, long 
     /** Stock in metres is counted in cm: a mm is a tenth. */
     static final long A_MILLIMETRE_OF_STOCK = ONE / 10;
 
-    /** All shelves of a season: the beds by number, then bench, trays, nets and cover, as {@link #bench} and the like say. */
+    /** All shelves of a season: the beds by number, then bench, trays, nets and cover. */
     static List<Shelf> of(Season season) {
         List<Shelf> shelves = new ArrayList<>();
         for (Bed bed : season.allBeds()) {
