@@ -10,7 +10,7 @@ import bedwright.season.Windbreak;
 /** Shelter of beds by windbreaks, and distances to rough grass. */
 public final class Shelter {
     private static final int POINTS = 5;
-    /** Share of a windbreak's length by which a ray may miss its end and still meets it. */
+    /** Metres, or shares of a windbreak's length, by which a ray may miss it and still meets it. */
     private static final double HAIR = 1e-9;
 
     private Shelter() {}
@@ -58,10 +58,10 @@ public final class Shelter {
         double distance = (awayX * alongY - awayY * alongX) / cross;
         double share = (awayX * north - awayY * east) / cross;
         boolean meets = Math.abs(cross) > HAIR * Math.hypot(alongX, alongY)
-                && distance >= 0
+                && distance >= -HAIR
                 && share >= -HAIR
                 && share <= 1 + HAIR;
-        return meets ? distance : Double.POSITIVE_INFINITY;
+        return meets ? Math.max(0, distance) : Double.POSITIVE_INFINITY;
     }
 
     /** Distance in metres from the middle of a bed to the nearest rough grass; infinite where there is none. */

@@ -42,7 +42,8 @@ record Streams(long seed) {
         return mix(mix(name + GOLDEN) ^ item);
     }
 
-    private static long mix(long z) {
+    /** The mixing function of SplitMix64. */
+    static long mix(long z) {
         z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
         z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
         return z ^ (z >>> 31);
