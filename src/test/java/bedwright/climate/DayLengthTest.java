@@ -20,8 +20,16 @@ class DayLengthTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "0, 12.1167, 1", "10, 12.7167, 1", "20, 13.35, 1", "30, 14.0833, 1", "35, 14.5167, 1", "40, 15.0167, 1.5",
-        "45, 15.6167, 2", "50, 16.3667, 3", "55, 17.3833, 5", "60, 18.8667, 7"
+        "0, 12.1167, 1",
+        "10, 12.7167, 1",
+        "20, 13.35, 1",
+        "30, 14.0833, 1",
+        "35, 14.5167, 1",
+        "40, 15.0167, 1.5",
+        "45, 15.6167, 2",
+        "50, 16.3667, 3",
+        "55, 17.3833, 5",
+        "60, 18.8667, 7"
     })
     void theLongestDayIsAsInTheAlmanac(double latitude, double published, double minutes) {
         // The published times are whole minutes, so that a length can be a minute off.
@@ -67,8 +75,7 @@ class DayLengthTest {
     private static double almanac(double latitude, double days) {
         double meanLongitude = 280.461 + 0.9856474 * days;
         double anomaly = Math.toRadians(357.528 + 0.9856003 * days);
-        double longitude =
-                Math.toRadians(meanLongitude + 1.915 * Math.sin(anomaly) + 0.020 * Math.sin(2 * anomaly));
+        double longitude = Math.toRadians(meanLongitude + 1.915 * Math.sin(anomaly) + 0.020 * Math.sin(2 * anomaly));
         double obliquity = Math.toRadians(23.439 - 0.0000004 * days);
         double declination = Math.asin(Math.sin(obliquity) * Math.sin(longitude));
         double phi = Math.toRadians(latitude);

@@ -41,8 +41,7 @@ class DegreeDaysTest {
         "'University of Montana climate office: clamped to 35 and 80 (the result follows)', 32, 82, 35, 80, 22.5",
         "'Iowa State University, Agronomy 541: at most 36 a day', 90, 110, 50, 86, 36"
     })
-    void clampedIsAsPublished(
-            String source, double min, double max, double base, double upper, double published) {
+    void clampedIsAsPublished(String source, double min, double max, double base, double upper, double published) {
         assertThat(DegreeDays.of(CLAMPED, min, max, base, upper)).isCloseTo(published, within(1e-9));
     }
 
@@ -180,8 +179,7 @@ class DegreeDaysTest {
 
     static Stream<Arguments> conventionsAndUppers() {
         return Stream.of(Crop.Convention.values())
-                .flatMap(convention ->
-                        Stream.of(Arguments.of(convention, null), Arguments.of(convention, 26.0)));
+                .flatMap(convention -> Stream.of(Arguments.of(convention, null), Arguments.of(convention, 26.0)));
     }
 
     @ParameterizedTest
@@ -193,10 +191,7 @@ class DegreeDaysTest {
             double max = min + random.nextDouble(25);
             double cooler = DegreeDays.of(convention, min, max, 8, upper);
             double warmer = DegreeDays.of(convention, min + random.nextDouble(3), max + 3, 8, upper);
-            assertThat(cooler)
-                    .as("%s °C to %s °C", min, max)
-                    .isNotNegative()
-                    .isLessThanOrEqualTo(warmer + 1e-12);
+            assertThat(cooler).as("%s °C to %s °C", min, max).isNotNegative().isLessThanOrEqualTo(warmer + 1e-12);
         }
     }
 

@@ -121,7 +121,6 @@ final class Farm {
     }
 
     static BedBlock bed(double x, double y, double heading, double length, BedBlock.@Nullable Tunnel tunnel) {
-        return new BedBlock(
-                "bed", 1, new Point(x, y), heading, length, 1.2, 0.5, tunnel, null, List.of(), List.of());
+        return new BedBlock("bed", 1, new Point(x, y), heading, length, 1.2, 0.5, tunnel, null, List.of(), List.of());
     }
 }

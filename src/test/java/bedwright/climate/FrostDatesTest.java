@@ -106,29 +106,25 @@ class FrostDatesTest {
      */
     @Test
     void aHarderSpringFrostEndsEarlierAsAtFortCollins() {
-        assertThat(fortCollins().spring(THIS, -20 / 9.0, 0))
-                .isCloseTo(day(1, 1) - 1 + 117, within(1));
+        assertThat(fortCollins().spring(THIS, -20 / 9.0, 0)).isCloseTo(day(1, 1) - 1 + 117, within(1));
     }
 
     /** As above: 271.1 to 280.9 in autumn. */
     @Test
     void aHarderAutumnFrostStartsLaterAsAtFortCollins() {
-        assertThat(fortCollins().autumn(THIS, -20 / 9.0, 0))
-                .isCloseTo(day(1, 1) - 1 + 281, within(1));
+        assertThat(fortCollins().autumn(THIS, -20 / 9.0, 0)).isCloseTo(day(1, 1) - 1 + 281, within(1));
     }
 
     /** As above, on the side that the line was not drawn through: 36 °F on day 140.2. Within a quarter of the SD of 12.9. */
     @Test
     void aLightSpringFrostEndsLaterAsAtFortCollins() {
-        assertThat(fortCollins().spring(THIS, 20 / 9.0, 0))
-                .isCloseTo(day(1, 1) - 1 + 140, within(3));
+        assertThat(fortCollins().spring(THIS, 20 / 9.0, 0)).isCloseTo(day(1, 1) - 1 + 140, within(3));
     }
 
     /** As above: 36 °F on day 263.4 in autumn. */
     @Test
     void aLightAutumnFrostStartsEarlierAsAtFortCollins() {
-        assertThat(fortCollins().autumn(THIS, 20 / 9.0, 0))
-                .isCloseTo(day(1, 1) - 1 + 263, within(3));
+        assertThat(fortCollins().autumn(THIS, 20 / 9.0, 0)).isCloseTo(day(1, 1) - 1 + 263, within(3));
     }
 
     @ParameterizedTest
@@ -206,7 +202,8 @@ class FrostDatesTest {
 
     @Test
     void nothingColderThanSixBelowIsAsked() {
-        assertThat(of(new Farm()).autumn(THIS, -25, 0.7)).isEqualTo(of(new Farm()).autumn(THIS, -6, 0.7));
+        assertThat(of(new Farm()).autumn(THIS, -25, 0.7))
+                .isEqualTo(of(new Farm()).autumn(THIS, -6, 0.7));
     }
 
     @Test
@@ -267,8 +264,7 @@ class FrostDatesTest {
     @Test
     void datesOutOfOrderAreRefusedWithAllThree() {
         Farm farm = new Farm();
-        Site.FrostDate wrong =
-                new Site.FrostDate(MonthDay.of(5, 8), MonthDay.of(5, 5), MonthDay.of(5, 17));
+        Site.FrostDate wrong = new Site.FrostDate(MonthDay.of(5, 8), MonthDay.of(5, 5), MonthDay.of(5, 17));
         farm.frost = new Site.Frost(wrong, wrong, 5.7, 4.4);
         assertThatThrownBy(() -> of(farm))
                 .isInstanceOf(IllegalArgumentException.class)

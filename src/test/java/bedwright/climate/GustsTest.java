@@ -38,8 +38,7 @@ class GustsTest {
         "Albany, 44.586, 5.178, 50, 64.8",
         "Lisbon, 95.08, 10.84, 50, 137.4"
     })
-    void returnLevelsOfAnnualMaximaAreAsWorkedOut(
-            String place, double mode, double scale, int years, double expected) {
+    void returnLevelsOfAnnualMaximaAreAsWorkedOut(String place, double mode, double scale, int years, double expected) {
         assertThat(Gusts.quantile(mode, scale, 1 - 1.0 / years)).isCloseTo(expected, within(0.05));
     }
 
@@ -112,7 +111,8 @@ class GustsTest {
 
     @Test
     void noExpectationForWhatHasNoHeight() {
-        assertThat(Gusts.expectedFlattened(21, 2, 1, Double.POSITIVE_INFINITY, 3)).isZero();
+        assertThat(Gusts.expectedFlattened(21, 2, 1, Double.POSITIVE_INFINITY, 3))
+                .isZero();
     }
 
     @ParameterizedTest

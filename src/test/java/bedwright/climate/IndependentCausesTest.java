@@ -88,8 +88,7 @@ class IndependentCausesTest {
                 change(
                         "frost dates",
                         Set.of(),
-                        f -> f.frost =
-                                Farm.frost("--03-24", "--04-05", "--04-17", "--10-20", "--11-02", "--11-15")),
+                        f -> f.frost = Farm.frost("--03-24", "--04-05", "--04-17", "--10-20", "--11-02", "--11-15")),
                 change("no frost", Set.of(), f -> f.frost = null),
                 change("seed-beds", Set.of("seed-bed"), f -> f.badSeedBed = new Site.BadSeedBed(0.6, 0.5)),
                 change("winters", Set.of("winter"), f -> f.hardWinter = new Site.HardWinter(0.8, 0.5)),
@@ -100,8 +99,7 @@ class IndependentCausesTest {
                 change(
                         "doubt of stems",
                         Set.of("stems"),
-                        f -> f.doubt =
-                                new Sampling.Doubt(f.doubt.firstCut(), new Sampling.BySureness(0.3, 0.4, 0.5))),
+                        f -> f.doubt = new Sampling.Doubt(f.doubt.firstCut(), new Sampling.BySureness(0.3, 0.4, 0.5))),
                 change(
                         "sureness of first cuts",
                         Set.of("first cut"),
@@ -164,8 +162,7 @@ class IndependentCausesTest {
     @Test
     void oneMoreCropLeavesTheOthersDoubts() {
         Farm more = new Farm();
-        more.crops = List.of(
-                Farm.crop("statice", Sureness.WEAK, Sureness.WEAK), more.crops.get(0), more.crops.get(1));
+        more.crops = List.of(Farm.crop("statice", Sureness.WEAK, Sureness.WEAK), more.crops.get(0), more.crops.get(1));
         assertThat(sample(more))
                 .map(s -> List.of(s.firstCutFactor()[1], s.stemsFactor()[2]))
                 .isEqualTo(sample(new Farm()).stream()
@@ -197,10 +194,10 @@ class IndependentCausesTest {
         Map<String, List<Object>> was = new LinkedHashMap<>();
         Map<String, List<Object>> is = new LinkedHashMap<>();
         sample(new Farm())
-                .forEach(s -> draws(s).forEach(
-                        (cause, draw) -> was.computeIfAbsent(cause, c -> new ArrayList<>()).add(draw)));
-        other.forEach(s -> draws(s).forEach(
-                (cause, draw) -> is.computeIfAbsent(cause, c -> new ArrayList<>()).add(draw)));
+                .forEach(s -> draws(s).forEach((cause, draw) ->
+                        was.computeIfAbsent(cause, c -> new ArrayList<>()).add(draw)));
+        other.forEach(s -> draws(s).forEach((cause, draw) ->
+                is.computeIfAbsent(cause, c -> new ArrayList<>()).add(draw)));
         assertThat(was).allSatisfy((cause, draws) -> assertThat(is.get(cause)).isNotEqualTo(draws));
     }
 }

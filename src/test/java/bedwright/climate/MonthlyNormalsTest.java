@@ -44,9 +44,7 @@ class MonthlyNormalsTest {
         for (int m = 1; m <= 12; m++) {
             LocalDate first = LocalDate.of(YEAR, m, 1);
             double mean = Arrays.stream(
-                            values,
-                            first.getDayOfYear() - 1,
-                            first.getDayOfYear() - 1 + first.lengthOfMonth())
+                            values, first.getDayOfYear() - 1, first.getDayOfYear() - 1 + first.lengthOfMonth())
                     .average()
                     .orElseThrow();
             assertThat(mean).as("month %s", m).isCloseTo(means.get(m - 1), within(1e-9));

@@ -22,8 +22,13 @@ class PossibleSeasonsTest {
         List<Double> days = List.of();
         List<Sampling.GivenGust> gusts = List.of();
         Map<String, Double> pests = Map.of();
-        @Nullable LocalDate spring;
-        @Nullable LocalDate autumn;
+
+        @Nullable
+        LocalDate spring;
+
+        @Nullable
+        LocalDate autumn;
+
         List<LocalDate> badSeedBeds = List.of();
         boolean hardWinter;
         Map<String, Double> firstCut = Map.of();
@@ -61,7 +66,9 @@ class PossibleSeasonsTest {
     void aCountOfOneIsTheNormalSeason() {
         Farm farm = new Farm();
         farm.count = 1;
-        assertThat(PossibleSeasons.of(farm.season())).map(PossibleSeason::normal).containsExactly(true);
+        assertThat(PossibleSeasons.of(farm.season()))
+                .map(PossibleSeason::normal)
+                .containsExactly(true);
     }
 
     @Test
@@ -219,7 +226,8 @@ class PossibleSeasonsTest {
         Farm farm = new Farm();
         PossibleSeason season = only(farm, given);
         FrostDates dates = FrostDates.of(farm.season()).orElseThrow();
-        assertThat(dates.spring(1, 0, season.springFrost())).isEqualTo(farm.season().dayOf(date));
+        assertThat(dates.spring(1, 0, season.springFrost()))
+                .isEqualTo(farm.season().dayOf(date));
     }
 
     @Test

@@ -71,10 +71,8 @@ class SampledMomentsTest {
     }
 
     private static void assertShare(double[] values, double mean, double within, double share) {
-        double found = Arrays.stream(values)
-                        .filter(v -> Math.abs(v - mean) <= within)
-                        .count()
-                / (double) values.length;
+        double found =
+                Arrays.stream(values).filter(v -> Math.abs(v - mean) <= within).count() / (double) values.length;
         assertThat(found).as("share within %s", within).isCloseTo(share, within(ERRORS * errorOfShare(share)));
     }
 
@@ -180,9 +178,7 @@ class SampledMomentsTest {
         assertThat(mean(counts)).as("mean").isCloseTo(expected, within(ERRORS * Math.sqrt(expected / COUNT)));
         assertThat(covariance(counts, counts))
                 .as("variance")
-                .isCloseTo(
-                        expected,
-                        within(ERRORS * Math.sqrt((expected + 2 * expected * expected) / COUNT)));
+                .isCloseTo(expected, within(ERRORS * Math.sqrt((expected + 2 * expected * expected) / COUNT)));
     }
 
     /** A share of a seventh for each day of the week. */
@@ -201,16 +197,19 @@ class SampledMomentsTest {
     @ValueSource(doubles = {0.05, 0.3, 0.5, 0.8, 0.98})
     void speedsOfGustsFollowGumbel(double p) {
         double quantile = GumbelDistribution.of(21, 2).inverseCumulativeProbability(p);
-        double[] speeds =
-                SEASONS.stream().flatMap(s -> s.gusts().stream()).mapToDouble(Gust::speed).toArray();
+        double[] speeds = SEASONS.stream()
+                .flatMap(s -> s.gusts().stream())
+                .mapToDouble(Gust::speed)
+                .toArray();
         double below = Arrays.stream(speeds).filter(v -> v <= quantile).count() / (double) speeds.length;
         assertThat(below).isCloseTo(p, within(ERRORS * Math.sqrt(p * (1 - p) / speeds.length)));
     }
 
     @Test
     void gustsComeByDayThenSide() {
-        assertThat(SEASONS).allSatisfy(s -> assertThat(s.gusts())
-                .isSortedAccordingTo((a, b) -> a.day() != b.day() ? a.day() - b.day() : a.side() - b.side()));
+        assertThat(SEASONS)
+                .allSatisfy(s -> assertThat(s.gusts())
+                        .isSortedAccordingTo((a, b) -> a.day() != b.day() ? a.day() - b.day() : a.side() - b.side()));
     }
 
     @Test
@@ -224,7 +223,8 @@ class SampledMomentsTest {
     @Test
     void aWeekHasTheRateOfTheMonthOfItsMiddle() {
         Farm farm = farm();
-        List<Double> rates = IntStream.range(0, 12).mapToObj(m -> m == 3 ? 7.0 : 0.0).toList();
+        List<Double> rates =
+                IntStream.range(0, 12).mapToObj(m -> m == 3 ? 7.0 : 0.0).toList();
         farm.storms = List.of(new Site.StormSide(90, rates, 21, 2));
         farm.starts = LocalDate.of(2027, 3, 1);
         int[] weeks = PossibleSeasons.sample(farm.season(), 200, 3).stream()
@@ -238,7 +238,8 @@ class SampledMomentsTest {
 
     @Test
     void badSeedBedsComeAsOftenAsTheyShould() {
-        double[] bad = of(s -> IntStream.range(0, WEEKS).filter(w -> s.badSeedBed()[w]).count());
+        double[] bad =
+                of(s -> IntStream.range(0, WEEKS).filter(w -> s.badSeedBed()[w]).count());
         assertThat(mean(bad)).isCloseTo(WEEKS * 0.2, within(ERRORS * Math.sqrt(WEEKS * 0.2 * 0.8 / COUNT)));
     }
 

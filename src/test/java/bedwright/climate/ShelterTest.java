@@ -226,7 +226,8 @@ class ShelterTest {
 
     @Test
     void theNearestRoughGrassCounts() {
-        assertThat(toRoughGrass(edge(-100, 12, 100, 12), edge(-100, -7, 100, -7))).isCloseTo(7, within(1e-9));
+        assertThat(toRoughGrass(edge(-100, 12, 100, 12), edge(-100, -7, 100, -7)))
+                .isCloseTo(7, within(1e-9));
     }
 
     @Test

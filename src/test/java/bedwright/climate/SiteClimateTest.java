@@ -60,8 +60,14 @@ class SiteClimateTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2027-01-01, 0", "2027-01-07, 0", "2027-01-08, 1", "2027-12-30, 51", "2027-12-31, 52", "2028-12-29, 51",
-        "2028-12-30, 52", "2028-02-29, 8"
+        "2027-01-01, 0",
+        "2027-01-07, 0",
+        "2027-01-08, 1",
+        "2027-12-30, 51",
+        "2027-12-31, 52",
+        "2028-12-29, 51",
+        "2028-12-30, 52",
+        "2028-02-29, 8"
     })
     void weekOfTheYearIsThatOfTheDay(LocalDate date, int week) {
         assertThat(CLIMATE.weekOfYear(SEASON.dayOf(date))).isEqualTo(week);
@@ -84,8 +90,7 @@ class SiteClimateTest {
     /** The farm's coldest month is January, so its coldest day is the knot on the 15th, in every year within reach. */
     @Test
     void theColdestDayComesInEveryYearWithinReach() {
-        assertThat(CLIMATE.coldestDays())
-                .containsExactly(day(2027, 1, 15), day(2028, 1, 15), day(2029, 1, 15));
+        assertThat(CLIMATE.coldestDays()).containsExactly(day(2027, 1, 15), day(2028, 1, 15), day(2029, 1, 15));
     }
 
     @Test
@@ -94,8 +99,7 @@ class SiteClimateTest {
         south.latitude = -42;
         south.meanMin = turned(south.meanMin);
         south.meanMax = turned(south.meanMax);
-        assertThat(SiteClimate.of(south.season()).coldestDays())
-                .containsExactly(day(2027, 7, 15), day(2028, 7, 15));
+        assertThat(SiteClimate.of(south.season()).coldestDays()).containsExactly(day(2027, 7, 15), day(2028, 7, 15));
     }
 
     private static List<Double> turned(List<Double> months) {
@@ -107,7 +111,8 @@ class SiteClimateTest {
         Farm flat = farm();
         flat.meanMin = Collections.nCopies(12, 10.3);
         flat.meanMax = Collections.nCopies(12, 20.7);
-        assertThat(SiteClimate.of(flat.season()).coldestDays()).containsExactly(day(2027, 1, 1), day(2028, 1, 1), day(2029, 1, 1));
+        assertThat(SiteClimate.of(flat.season()).coldestDays())
+                .containsExactly(day(2027, 1, 1), day(2028, 1, 1), day(2029, 1, 1));
     }
 
     @Test
@@ -121,10 +126,11 @@ class SiteClimateTest {
     void theMinimumNeverPassesTheMaximum() {
         Farm leaping = farm();
         leaping.meanMin = Collections.nCopies(12, 0.0);
-        leaping.meanMax = IntStream.range(0, 12).mapToObj(m -> m % 2 == 0 ? 0.5 : 40.0).toList();
+        leaping.meanMax =
+                IntStream.range(0, 12).mapToObj(m -> m % 2 == 0 ? 0.5 : 40.0).toList();
         SiteClimate climate = SiteClimate.of(leaping.season());
-        assertThat(IntStream.range(0, 400)).allSatisfy(d -> assertThat(climate.normalMin(d))
-                .isLessThanOrEqualTo(climate.normalMax(d)));
+        assertThat(IntStream.range(0, 400))
+                .allSatisfy(d -> assertThat(climate.normalMin(d)).isLessThanOrEqualTo(climate.normalMax(d)));
     }
 
     @ParameterizedTest
