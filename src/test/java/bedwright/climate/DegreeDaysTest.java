@@ -123,7 +123,7 @@ class DegreeDaysTest {
     }
 
     /** Days of each of the six cases: where the minimum and the maximum lie against the thresholds. */
-    private enum Case {
+    enum Case {
         ALL_ABOVE,
         ALL_BELOW,
         BETWEEN,
