@@ -5,6 +5,7 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Method;
 import bedwright.season.Standing;
+import java.time.LocalDate;
 
 /**
  * The weeks of a planting by the normal season, which bed, net, cover and all work but cutting follow (season model,
@@ -44,8 +45,8 @@ final class Calendar {
         firstHeld = Math.max(0, groundWeek);
         if (placed.isWritten()) {
             Standing standing = placed.standing();
-            boolean toTheEnd = standing == null || standing.until() == null;
-            lastHeld = toTheEnd ? end : Math.min(end, facts.season.weekOf(standing.until()));
+            LocalDate until = standing == null ? null : standing.until();
+            lastHeld = until == null ? end : Math.min(end, facts.season.weekOf(until));
             lastStems = end;
             lastCut = clearing = netFrom = netTo = netDown = NEVER;
             coverFrom = coverTo = 0;

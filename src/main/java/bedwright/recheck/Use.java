@@ -50,8 +50,10 @@ final class Use {
     /** Millimetres of a net, all layers, in use in a week. */
     long net(String name, int week) {
         Method.NetUse net = placed.method().net();
-        boolean up = net != null && net.net().equals(name) && calendar.netFrom != NEVER;
-        return up && calendar.netFrom <= week && week <= calendar.netTo ? placed.millimetres() * net.layers() : 0;
+        if (net == null || !net.net().equals(name) || calendar.netFrom == NEVER) {
+            return 0;
+        }
+        return calendar.netFrom <= week && week <= calendar.netTo ? placed.millimetres() * net.layers() : 0;
     }
 
     /** Millimetres of row cover in use in a week. */
