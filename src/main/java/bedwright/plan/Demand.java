@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Everybody who takes stems, with the work of serving them: outlets as they are, orders by line of their recipe. */
 final class Demand {
+    /** A missing stem costs so many times its price where nothing else is said. */
+    private static final int USUAL_SHORTAGE = 3;
+
     private final Season season;
     private final KindTree kinds;
     private final List<DemandLine> lines = new ArrayList<>();
@@ -109,7 +112,8 @@ final class Demand {
         double price = fullPrice / askedForPaid;
         Promised promised = Promised.NOTHING;
         int weight = 0;
-        double lack = 0;
+        long each = Grains.ofStem(season, price);
+        long lack = 0;
         if (promise != null) {
             Integer must = promise.must();
             Double buyIn = promise.buyIn();
@@ -119,10 +123,10 @@ final class Demand {
                 weight = must;
             } else if (buyIn != null) {
                 promised = Promised.BOUGHT_IN;
-                lack = lineBuyIn != null ? lineBuyIn : buyIn;
+                lack = Grains.ofStem(season, lineBuyIn != null ? lineBuyIn : buyIn);
             } else {
                 promised = Promised.SHORTAGE_PRICE;
-                lack = shortage != null ? shortage : 3 * price;
+                lack = shortage != null ? Grains.ofStem(season, shortage) : USUAL_SHORTAGE * each;
             }
         }
         lines.add(new DemandLine(
@@ -134,8 +138,8 @@ final class Demand {
                 kinds.role(node),
                 promised,
                 weight,
-                Grains.ofStem(season, price),
-                Grains.ofStem(season, lack),
+                each,
+                lack,
                 asked,
                 event));
     }
