@@ -130,18 +130,7 @@ final class Demand {
             }
         }
         lines.add(new DemandLine(
-                lines.size(),
-                name,
-                order,
-                line,
-                node,
-                kinds.role(node),
-                promised,
-                weight,
-                each,
-                lack,
-                asked,
-                event));
+                lines.size(), name, order, line, node, kinds.role(node), promised, weight, each, lack, asked, event));
     }
 
     private void spread(double[] byWeek, LocalDate from, @Nullable LocalDate to, double amount) {
