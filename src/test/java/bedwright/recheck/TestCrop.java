@@ -67,6 +67,10 @@ final class TestCrop {
     int weedings;
     double winterShare = 1;
     double price;
+
+    @Nullable
+    List<Crop.KindShare> methodKinds;
+
     Map<Job, Labour.JobRate> methodJobs = new LinkedHashMap<>();
 
     Crop build() {
@@ -95,7 +99,7 @@ final class TestCrop {
                 cutShares,
                 stems,
                 saleable,
-                null,
+                methodKinds,
                 grace,
                 clearing,
                 weedings,
