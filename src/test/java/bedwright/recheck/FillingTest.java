@@ -77,7 +77,7 @@ class FillingTest {
         int[] stemKinds = random.ints(6, 0, kinds.size()).toArray();
         List<Demand.Taker> takers = new ArrayList<>();
         for (int t = 0; t < 4; t++) {
-            takers.add(taker(random.nextInt(kinds.size()), 1 + random.nextInt(9), 100 * (1 + random.nextInt(3))));
+            takers.add(taker(random.nextInt(kinds.size()), 1 + random.nextInt(9), 100L * (1 + random.nextInt(3))));
         }
         takers.sort(Comparator.comparingLong(Demand.Taker::price).reversed());
         long[] stems = new long[kinds.size()];
