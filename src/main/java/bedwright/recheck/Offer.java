@@ -11,6 +11,7 @@ import bedwright.season.Standing;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -228,7 +229,13 @@ final class Offer {
             boolean tooCold = bears.coldest() != null && mean < bears.coldest();
             boolean tooWarm = bears.warmest() != null && mean > bears.warmest();
             if (tooCold || tooWarm) {
-                fault(placed, "its seed does not bear the " + mean + " °C of the week of " + season.weekStart(week));
+                fault(
+                        placed,
+                        String.format(
+                                Locale.ROOT,
+                                "its seed does not bear the %.1f °C of the week of %s",
+                                mean,
+                                season.weekStart(week)));
             }
         }
     }

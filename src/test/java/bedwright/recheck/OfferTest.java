@@ -181,7 +181,8 @@ class OfferTest {
     @Test
     void weekTooColdForTheSeedIsRefused() {
         crop.seedTemperature = new Method.SeedTemperature(20.5, null);
-        assertThat(faultsOfOneLot()).hasSize(1);
+        assertThat(faultsOfOneLot())
+                .containsExactly("Planting 7 (zinnia): its seed does not bear the 20.0 °C of the week of 2027-03-08");
     }
 
     @Test
