@@ -115,7 +115,7 @@ class DegreeDaysTest {
     })
     void sineAgreesWithTheWorkedLookUpTable(double max, String row) {
         double[] worked =
-                Stream.of(row.split(" ")).mapToDouble(Double::parseDouble).toArray();
+                Stream.of(row.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
         double[] ours = IntStream.range(0, worked.length)
                 .mapToDouble(i -> DegreeDays.of(SINE, 30 + 4 * i, max, 50, 88.0))
                 .toArray();

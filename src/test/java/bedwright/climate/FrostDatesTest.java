@@ -52,7 +52,7 @@ class FrostDatesTest {
     })
     void threeDatesGiveBackThePublishedChances(String station, String row) {
         LocalDate first = LocalDate.of(2027, 4, 5);
-        String[] printed = row.split(" ");
+        String[] printed = row.split(" ", -1);
         double[] chances = new double[printed.length];
         for (int i = 0; i < chances.length; i++) {
             chances[i] = Integer.parseInt(printed[i]) / 100.0;

@@ -59,7 +59,7 @@ class ShelterTest {
         "SOLID, 25 70 90 95 100 100"
     })
     void theLeeIsAsPublished(Density density, String percents) {
-        String[] published = percents.split(" ");
+        String[] published = percents.split(" ", -1);
         for (int i = 0; i < published.length; i++) {
             assertThat(speed(NORTH, north(5 * (i + 1), density)))
                     .as("%s heights", 5 * (i + 1))
