@@ -21,10 +21,12 @@ public final class Gusts {
     /**
      * Speed not exceeded with probability p by a gust with a Gumbel distribution: mode − scale × ln(−ln p), m/s.
      *
+     * @param mode m/s
      * @param scale above 0, m/s
      * @param p above 0 and below 1
      */
     public static double quantile(double mode, double scale, double p) {
+        requireFinite("A Gumbel mode", mode);
         requireAboveZero("A Gumbel scale", scale);
         if (!(p > 0 && p < 1)) {
             throw new IllegalArgumentException("A probability of a quantile lies between 0 and 1, not at " + p);
@@ -36,10 +38,12 @@ public final class Gusts {
      * Share laid flat by a gust: 1 / (1 + exp(−(v − v50)/s)).
      *
      * @param speed of the gust at the bed, m/s
-     * @param half speed that lays half of the plants flat, m/s; infinite for plants that nothing lays flat
+     * @param half speed that lays half of the plants flat, above 0, m/s; infinite for plants that nothing lays flat
      * @param spread above 0, m/s
      */
     public static double flattened(double speed, double half, double spread) {
+        requireFinite("A speed", speed);
+        requireAboveZero("A speed that lays half flat", half);
         requireAboveZero("A spread of standing", spread);
         return 1 / (1 + StrictMath.exp((half - speed) / spread));
     }
@@ -49,8 +53,11 @@ public final class Gusts {
      * relative × quantile((i + ½)/SPEEDS), i from 0.
      *
      * @param relative relative speed at the bed, 0 to 1
+     * @param half as for {@link #flattened}
      */
     public static double expectedFlattened(double mode, double scale, double relative, double half, double spread) {
+        requireFinite("A Gumbel mode", mode);
+        requireAboveZero("A speed that lays half flat", half);
         requireAboveZero("A Gumbel scale", scale);
         requireAboveZero("A spread of standing", spread);
         if (!(relative >= 0 && relative <= 1)) {
@@ -62,6 +69,12 @@ public final class Gusts {
             sum += 1 / (1 + StrictMath.exp((half - speed) / spread));
         }
         return sum / SPEEDS;
+    }
+
+    private static void requireFinite(String what, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(what + " is a number of m/s, not " + value);
+        }
     }
 
     private static void requireAboveZero(String what, double value) {

@@ -48,8 +48,8 @@ public final class SiteClimate {
             dayLength[i] = DayLength.hours(latitude, date.getDayOfYear());
             weekOfYear[i] = (date.getDayOfYear() - 1) / 7;
             month[i] = date.getMonthValue() - 1;
-            boolean leapDay = date.getMonthValue() == 2 && date.getDayOfMonth() == 29;
-            if (inYear == coldestDay && !leapDay) {
+            // A knot, or the first of the year: never 28 February, which a leap year would give twice.
+            if (inYear == coldestDay) {
                 found[count++] = i - BEFORE;
             }
         }

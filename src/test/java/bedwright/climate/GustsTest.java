@@ -146,4 +146,27 @@ class GustsTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(String.valueOf(relative));
     }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
+    void aModeThatIsNoNumberIsRefused(double mode) {
+        assertThatThrownBy(() -> Gusts.expectedFlattened(mode, 2, 1, 20, 3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(String.valueOf(mode));
+    }
+
+    @Test
+    void aSpeedThatIsNoNumberIsRefused() {
+        assertThatThrownBy(() -> Gusts.flattened(Double.NaN, 20, 3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("NaN");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -4.5, Double.NaN})
+    void aStandingSpeedOutOfRangeIsRefusedWithItsValue(double half) {
+        assertThatThrownBy(() -> Gusts.expectedFlattened(21, 2, 1, half, 3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(String.valueOf(half));
+    }
 }

@@ -74,11 +74,11 @@ class PossibleSeasonsTest {
     @Test
     void moreAreSampledFromTheSeedOfTheFile() {
         Farm farm = new Farm();
-        farm.count = 3;
+        farm.count = 2;
         farm.seed = 77;
         assertThat(PossibleSeasons.of(farm.season()))
                 .usingRecursiveComparison()
-                .isEqualTo(PossibleSeasons.sample(farm.season(), 3, 77));
+                .isEqualTo(PossibleSeasons.sample(farm.season(), 2, 77));
     }
 
     @Test
@@ -148,6 +148,15 @@ class PossibleSeasonsTest {
                 new Sampling.GivenGust(LocalDate.of(2027, 7, 9), 250, 27),
                 new Sampling.GivenGust(LocalDate.of(2027, 3, 2), 10, 22));
         assertThat(only(given).gusts()).containsExactly(new Gust(1, -1, 10, 22), new Gust(130, -1, 250, 27));
+    }
+
+    @Test
+    void gustsOfTheFirstAndTheLastDayCount() {
+        Given given = new Given();
+        given.gusts = List.of(
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 1), 250, 27),
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 1).plusDays(279), 10, 22));
+        assertThat(only(given).gusts()).map(Gust::day).containsExactly(0, 279);
     }
 
     @Test

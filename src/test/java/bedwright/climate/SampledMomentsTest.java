@@ -8,7 +8,9 @@ import bedwright.season.Sureness;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.GumbelDistribution;
@@ -108,13 +110,6 @@ class SampledMomentsTest {
         assertNormal(of(PossibleSeason::autumnFrost), 0, 1);
     }
 
-    /** Of independent standard normal numbers, the correlation has standard error 1/√n. */
-    @Test
-    void springAndAutumnFrostsKnowNothingOfOneAnother() {
-        assertThat(covariance(of(PossibleSeason::springFrost), of(PossibleSeason::autumnFrost)))
-                .isCloseTo(0, within(ERRORS / Math.sqrt(COUNT)));
-    }
-
     /** exp(σz − σ²/2) with σ 0.8: the logarithm is normal about −0.32. */
     @Test
     void pestYearsAreLogNormal() {
@@ -126,12 +121,6 @@ class SampledMomentsTest {
     void pestYearsHaveMeanOne() {
         double sd = Math.sqrt(Math.exp(0.8 * 0.8) - 1);
         assertThat(mean(of(s -> s.pestYear()[1]))).isCloseTo(1, within(ERRORS * sd / Math.sqrt(COUNT)));
-    }
-
-    @Test
-    void pestsKnowNothingOfOneAnother() {
-        assertThat(covariance(of(s -> Math.log(s.pestYear()[0]) / 0.5), of(s -> Math.log(s.pestYear()[1]) / 0.8)))
-                .isCloseTo(0, within(ERRORS / Math.sqrt(COUNT)));
     }
 
     /** Sure: exp(0.03 z). */
@@ -158,11 +147,54 @@ class SampledMomentsTest {
         assertNormal(of(s -> Math.log(s.stemsFactor()[1])), -0.06125, 0.35);
     }
 
+    /** One number for each cause; none of them may know of another, nor of its own in the season before. */
+    private static Map<String, double[]> causes() {
+        Map<String, double[]> causes = new LinkedHashMap<>();
+        causes.put("temperature of the first day", of(s -> s.deviation()[0]));
+        causes.put("temperature of the season", of(s -> mean(s.deviation())));
+        causes.put("gusts of a side", of(s -> gusts(s, 0)));
+        causes.put("gusts of the other", of(s -> gusts(s, 1)));
+        causes.put("a pest", of(s -> Math.log(s.pestYear()[0])));
+        causes.put("another pest", of(s -> Math.log(s.pestYear()[1])));
+        causes.put("spring frost", of(PossibleSeason::springFrost));
+        causes.put("autumn frost", of(PossibleSeason::autumnFrost));
+        causes.put(
+                "seed-bed",
+                of(s -> IntStream.range(0, WEEKS).filter(w -> s.badSeedBed()[w]).count()));
+        causes.put("winter", of(s -> s.hardWinter() ? 1 : 0));
+        causes.put("a crop's first cut", of(s -> Math.log(s.firstCutFactor()[0])));
+        causes.put("another crop's first cut", of(s -> Math.log(s.firstCutFactor()[1])));
+        causes.put("a crop's stems", of(s -> Math.log(s.stemsFactor()[0])));
+        causes.put("another crop's stems", of(s -> Math.log(s.stemsFactor()[1])));
+        return causes;
+    }
+
+    private static double correlation(double[] a, double[] b) {
+        return covariance(a, b) / Math.sqrt(covariance(a, a) * covariance(b, b));
+    }
+
+    /**
+     * Of independent numbers, the correlation has standard error 1/√n. The first day is left out against the season that
+     * it is part of.
+     */
     @Test
-    void theTwoDoubtsOfACropKnowNothingOfOneAnother() {
-        assertThat(covariance(
-                        of(s -> Math.log(s.firstCutFactor()[1]) / 0.1), of(s -> Math.log(s.stemsFactor()[1]) / 0.35)))
-                .isCloseTo(0, within(ERRORS / Math.sqrt(COUNT)));
+    void causesKnowNothingOfOneAnother() {
+        List<Map.Entry<String, double[]>> causes = List.copyOf(causes().entrySet());
+        for (int a = 0; a < causes.size(); a++) {
+            for (int b = Math.max(a + 1, 2); b < causes.size(); b++) {
+                assertThat(correlation(causes.get(a).getValue(), causes.get(b).getValue()))
+                        .as("%s and %s", causes.get(a).getKey(), causes.get(b).getKey())
+                        .isCloseTo(0, within(ERRORS / Math.sqrt(COUNT)));
+            }
+        }
+    }
+
+    @Test
+    void seasonsKnowNothingOfTheOneBefore() {
+        causes().forEach((cause, draws) -> assertThat(
+                        correlation(Arrays.copyOf(draws, COUNT - 1), Arrays.copyOfRange(draws, 1, COUNT)))
+                .as(cause)
+                .isCloseTo(0, within(ERRORS / Math.sqrt(COUNT - 1))));
     }
 
     private static double gusts(PossibleSeason season, int side) {

@@ -128,11 +128,22 @@ class ShelterTest {
                 .isCloseTo(0.50, within(1e-9));
     }
 
-    /** Points at 1, 3, 5, 7 and 9 m; the hedge lies before the first two of them. */
-    @Test
-    void aShortWindbreakSheltersAShareOfTheBed() {
-        assertThat(speed(NORTH, line(-50, 5 * HEIGHT, 4, 5 * HEIGHT, Density.MEDIUM)))
-                .isCloseTo((2 * 0.30 + 3) / 5, within(1e-9));
+    /** Season model, section 4: the points are the centres of fifths, here 1, 3, 5, 7 and 9 m along the bed. */
+    @ParameterizedTest
+    @CsvSource({
+        "-50, 0.9, 0",
+        "-50, 1.1, 1",
+        "-50, 4.9, 2",
+        "-50, 8.9, 4",
+        "-50, 9.1, 5",
+        "1.1, 50, 4",
+        "5.1, 50, 2",
+        "5.1, 8.9, 1",
+        "9.1, 50, 0"
+    })
+    void aShortWindbreakSheltersAShareOfTheBed(double from, double to, int points) {
+        assertThat(speed(NORTH, line(from, 5 * HEIGHT, to, 5 * HEIGHT, Density.MEDIUM)))
+                .isCloseTo((points * 0.30 + (5 - points)) / 5, within(1e-9));
     }
 
     @Test
