@@ -242,6 +242,13 @@ class FrostDatesTest {
     }
 
     @Test
+    void aHalfWithoutWidthIsNotDividedByNothing() {
+        FrostDates dates = spring("--05-05", "--05-05", "--05-05");
+        assertThat(new double[] {dates.springDeviateOn(day(5, 5)), dates.springDeviate(THIS, 0, day(5, 6))})
+                .doesNotContain(Double.NaN, Double.POSITIVE_INFINITY);
+    }
+
+    @Test
     void aHalfWithoutWidthHasCertainDays() {
         FrostDates dates = spring("--05-05", "--05-05", "--05-05");
         assertThat(new double[] {
