@@ -1,7 +1,6 @@
 package bedwright.file;
 
 import bedwright.season.Caution;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -48,22 +47,6 @@ final class Binder {
         }
         doubtful.add("");
         return type.cast(standIn(Layout.of(type)));
-    }
-
-    /** The value of a part where its key is left out; null only if the part is nullable. */
-    static @Nullable Object byDefault(Layout.Part part) {
-        if (!part.hasDefault()) {
-            return null;
-        }
-        JsonTree tree = JsonTree.read(part.key(), part.fact().byDefault().getBytes(StandardCharsets.UTF_8));
-        Binder binder = new Binder(part.key());
-        Node root = tree.root();
-        Object value = root == null ? null : binder.value(root, part.shape(), Asked.part(part, ""));
-        if (value == null || !tree.faults().isEmpty() || !binder.faults.isEmpty()) {
-            throw new IllegalStateException(
-                    "The default of " + part + " is at fault: " + tree.faults() + binder.faults);
-        }
-        return value;
     }
 
     private Record group(Node.Group group, Layout layout, String path, String label) {
@@ -123,7 +106,7 @@ final class Binder {
             doubtful.add(here);
         }
         if (!part.mustBeGiven()) {
-            return byDefault(part);
+            return Defaults.of(part);
         }
         if (!mistyped && !group.cut()) {
             fault(
@@ -145,33 +128,40 @@ final class Binder {
         if (value != null) {
             return value;
         }
-        return part.mustBeGiven() ? standIn(part.shape()) : byDefault(part);
+        return part.mustBeGiven() ? standIn(part.shape()) : Defaults.of(part);
     }
 
     /** The value, or null if it is at fault. */
-    private @Nullable Object value(Node node, Shape shape, Asked asked) {
+    @Nullable
+    Object value(Node node, Shape shape, Asked asked) {
         if (node instanceof Node.Unreadable) {
             doubtful.add(asked.path());
             return null;
         }
         if (node instanceof Node.Nothing) {
-            String mend = asked.hasDefault()
-                    ? " Leave the key out for the usual, "
-                            + Words.shortened(asked.fact().byDefault()) + "."
-                    : "";
+            String usual = asked.fact().byDefault();
+            String mend = !asked.hasDefault()
+                    ? ""
+                    : " Leave the key out"
+                            + (usual.startsWith("{") || usual.startsWith("[") ? "" : " for the usual, " + usual) + ".";
             return wrong(node, asked, Scalars.wrongKind(node, shape, asked, mend));
         }
-        return switch (shape) {
-            case Shape.Group group
-            when node instanceof Node.Group keys ->
-                group(keys, Layout.of(group.type()), asked.path(), label(keys, asked));
-            case Shape.Many many when node instanceof Node.Many entries -> many(entries, many, asked);
-            case Shape.Named named when node instanceof Node.Group keys -> named(keys, named, asked);
-            case Shape.Many many -> wrong(node, asked, Scalars.wrongKind(node, shape, asked, " Put [ ] around it."));
-            case Shape.Group group -> wrong(node, asked, Scalars.wrongKind(node, shape, asked, keysOf(group)));
-            case Shape.Named named -> wrong(node, asked, Scalars.wrongKind(node, shape, asked, ""));
-            default -> scalar(node, shape, asked);
-        };
+        if (shape instanceof Shape.Group group) {
+            return node instanceof Node.Group keys
+                    ? group(keys, Layout.of(group.type()), asked.path(), label(keys, asked))
+                    : wrong(node, asked, Scalars.wrongKind(node, shape, asked, keysOf(group)));
+        }
+        if (shape instanceof Shape.Many many) {
+            return node instanceof Node.Many entries
+                    ? many(entries, many, asked)
+                    : wrong(node, asked, Scalars.wrongKind(node, shape, asked, " Put [ ] around it."));
+        }
+        if (shape instanceof Shape.Named named) {
+            return node instanceof Node.Group keys
+                    ? named(keys, named, asked)
+                    : wrong(node, asked, Scalars.wrongKind(node, shape, asked, ""));
+        }
+        return scalar(node, shape, asked);
     }
 
     private static String keysOf(Shape.Group group) {
@@ -230,7 +220,7 @@ final class Binder {
     }
 
     private void checkCount(int count, int least, int most, Node node, boolean cut, Asked asked) {
-        if (count < least && !cut || count > most) {
+        if ((count < least && !cut) || count > most) {
             String needed = least == most
                     ? Words.count(least, "entry", "entries")
                     : count < least
@@ -268,7 +258,7 @@ final class Binder {
 
     private static Record standIn(Layout layout) {
         return layout.make(layout.parts().stream()
-                .map(part -> part.mustBeGiven() ? standIn(part.shape()) : byDefault(part))
+                .map(part -> part.mustBeGiven() ? standIn(part.shape()) : Defaults.of(part))
                 .toArray());
     }
 

@@ -1,5 +1,7 @@
 package bedwright.file;
 
+import java.util.Comparator;
+
 /**
  * One fault in a file: what stands there, what was expected, how to mend it.
  *
@@ -10,6 +12,8 @@ package bedwright.file;
  * @param message one or a few sentences in a grower's words
  */
 public record Fault(String file, int line, int column, String path, String message) {
+    static final Comparator<Fault> BY_PLACE = Comparator.comparing(Fault::place);
+
     Fault(String file, Place place, String path, String message) {
         this(file, place.line(), place.column(), path, Words.sentence(message));
     }

@@ -1,6 +1,5 @@
 package bedwright.file;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -9,16 +8,12 @@ public final class FaultyFile extends RuntimeException {
     private final transient List<Fault> faults;
 
     FaultyFile(List<Fault> faults) {
-        super(faults.stream().sorted(byPlace()).map(Fault::toString).collect(Collectors.joining("\n")));
-        this.faults = faults.stream().sorted(byPlace()).toList();
+        super(faults.stream().sorted(Fault.BY_PLACE).map(Fault::toString).collect(Collectors.joining("\n")));
+        this.faults = faults.stream().sorted(Fault.BY_PLACE).toList();
     }
 
     /** All faults, by place. */
     public List<Fault> faults() {
         return faults;
-    }
-
-    private static Comparator<Fault> byPlace() {
-        return Comparator.comparing(Fault::place);
     }
 }

@@ -8,10 +8,14 @@ final class Lines {
     private int[] starts = new int[64];
     private int count = 1;
 
+    // The last answer: who asks again, asks further on, and a whole file may stand on one line.
+    private int lastOffset;
+    private Place last = Place.START;
+
     Lines(char[] text) {
         this.text = text;
         for (int i = 0; i < text.length; i++) {
-            boolean ends = text[i] == '\n' || text[i] == '\r' && (i + 1 == text.length || text[i + 1] != '\n');
+            boolean ends = text[i] == '\n' || (text[i] == '\r' && (i + 1 == text.length || text[i + 1] != '\n'));
             if (ends) {
                 if (count == starts.length) {
                     starts = Arrays.copyOf(starts, 2 * count);
@@ -26,6 +30,11 @@ final class Lines {
         int here = (int) Math.max(0, Math.min(offset, text.length));
         int found = Arrays.binarySearch(starts, 0, count, here);
         int line = found >= 0 ? found : -found - 2;
-        return new Place(line + 1, 1 + Character.codePointCount(text, starts[line], here - starts[line]));
+        boolean further = last.line() == line + 1 && here >= lastOffset;
+        int from = further ? lastOffset : starts[line];
+        int column = further ? last.column() : 1;
+        last = new Place(line + 1, column + Character.codePointCount(text, from, here - from));
+        lastOffset = here;
+        return last;
     }
 }

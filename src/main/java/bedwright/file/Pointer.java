@@ -27,17 +27,35 @@ final class Pointer {
         return steps;
     }
 
-    /** The value at a path, or the nearest one around it where the file leaves the value out. */
-    static Node nearest(Node root, String path) {
+    /**
+     * The place of the value at a path, or of the nearest one around it where the file leaves the value out.
+     *
+     * @param ofKey whether the place of the last key is wanted rather than that of its value
+     */
+    static Place place(Node root, String path, boolean ofKey) {
         Node node = root;
-        for (String step : steps(path)) {
-            Optional<Node> next = child(node, step);
+        Place place = root.place();
+        List<String> steps = steps(path);
+        for (int i = 0; i < steps.size(); i++) {
+            Optional<Node> next = child(node, steps.get(i));
             if (next.isEmpty()) {
-                return node;
+                return node.place();
             }
+            boolean last = i == steps.size() - 1;
+            place = last && ofKey && node instanceof Node.Group group
+                    ? keyPlace(group, steps.get(i))
+                    : next.get().place();
             node = next.get();
         }
-        return node;
+        return place;
+    }
+
+    private static Place keyPlace(Node.Group group, String key) {
+        return group.members().stream()
+                .filter(m -> m.key().equals(key))
+                .findFirst()
+                .map(Node.Member::place)
+                .orElse(group.place());
     }
 
     private static Optional<Node> child(Node node, String step) {

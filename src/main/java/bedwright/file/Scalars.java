@@ -232,7 +232,7 @@ final class Scalars {
             return new Read.Value(caution);
         }
         if (node instanceof Node.Number) {
-            Read percent = whole(node, new Shape.Whole(new Shape.Range(0, 100, false), false), asked);
+            Read percent = whole(node, new Shape.Whole(Shape.Weight.PERCENT, false), asked);
             return percent instanceof Read.Value value ? new Read.Value(new Caution((Integer) value.value())) : percent;
         }
         String near = node instanceof Node.Text text

@@ -2,6 +2,7 @@ package bedwright.file;
 
 import bedwright.season.Season;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Season files: JSON, UTF-8, whose keys are the component names of the season's records. */
 public final class SeasonFile {
@@ -24,6 +25,51 @@ public final class SeasonFile {
      * @throws FaultyFile if they are at fault, with all faults
      */
     public static Season parse(String name, byte[] bytes) {
-        return Document.read(name, bytes, Season.class);
+        return document(name, bytes).record();
+    }
+
+    /**
+     * What is no fault in a file but probably not meant, in order of place.
+     *
+     * @throws FileTrouble if the file can't be read
+     * @throws FaultyFile if it is at fault, with all faults
+     */
+    public static List<Fault> remarks(Path file) {
+        return remarks(file.toString(), Reading.bytes(file));
+    }
+
+    /** Likewise, of bytes. */
+    public static List<Fault> remarks(String name, byte[] bytes) {
+        Document<Season> document = document(name, bytes);
+        return document
+                .placed(Remarks.of(document.record()).stream()
+                        .map(remark -> new Flaw(remark.path(), remark.message(), false, List.of()))
+                        .toList())
+                .stream()
+                .sorted(Fault.BY_PLACE)
+                .toList();
+    }
+
+    /**
+     * Writes a season, keeping the file's former version beside it as NAME~.
+     *
+     * @throws FileTrouble if the file can't be written
+     * @throws IllegalArgumentException if a value is out of its range, so that it could not be read back
+     */
+    public static void write(Season season, Path file) {
+        Writing.save(file, bytes(season));
+    }
+
+    /**
+     * What stands in the file of a season: the same bytes for equal seasons, everywhere.
+     *
+     * @throws IllegalArgumentException if a value is out of its range, so that it could not be read back
+     */
+    public static byte[] bytes(Season season) {
+        return Document.bytes(season);
+    }
+
+    private static Document<Season> document(String name, byte[] bytes) {
+        return Document.read(name, bytes, Season.class, SeasonCheck::of);
     }
 }

@@ -53,6 +53,9 @@ sealed interface Shape {
 
     /** A caution: a word or whole per cent. */
     record Weight() implements Shape {
+        /** What stands as a number. */
+        static final Range PERCENT = new Range(0, 100, false);
+
         /** The words with what they stand for. */
         static final Map<String, Caution> WORDS =
                 Map.of("bold", Caution.BOLD, "steady", Caution.STEADY, "careful", Caution.CAREFUL);

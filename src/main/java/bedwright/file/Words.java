@@ -58,13 +58,22 @@ final class Words {
 
     /** As in {@code sown, tray or set}, each in quotation marks; long lists are cut short. */
     static String oneOf(Collection<String> words) {
+        return joined(words, " or ");
+    }
+
+    /** As in {@code sown, tray and set}, likewise. */
+    static String and(Collection<String> words) {
+        return joined(words, " and ");
+    }
+
+    private static String joined(Collection<String> words, String last) {
         List<String> all = words.stream().map(Words::quoted).toList();
         if (all.size() > CHOICES) {
             return String.join(", ", all.subList(0, CHOICES)) + " and " + (all.size() - CHOICES) + " more";
         }
         return all.size() < 2
                 ? String.join("", all)
-                : String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
+                : String.join(", ", all.subList(0, all.size() - 1)) + last + all.get(all.size() - 1);
     }
 
     /** {@code 1 entry}, {@code 3 entries}. */

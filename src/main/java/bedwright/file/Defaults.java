@@ -1,0 +1,48 @@
+package bedwright.file;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+
+/** The values that stand where keys are left out. */
+final class Defaults {
+    /** By the JSON text, for each shape. */
+    private static final Map<Shape, Map<String, Object>> KNOWN = new ConcurrentHashMap<>();
+
+    private Defaults() {}
+
+    /** The value of a part whose key is left out; null if it has no default. */
+    static @Nullable Object of(Layout.Part part) {
+        String text = part.fact().byDefault();
+        if (text.isEmpty()) {
+            return null;
+        }
+        Map<String, Object> known = KNOWN.computeIfAbsent(part.shape(), shape -> new ConcurrentHashMap<>());
+        Object value = known.get(text);
+        if (value == null) {
+            value = read(part, text);
+            known.put(text, value);
+        }
+        return value;
+    }
+
+    /** A default's JSON text as a tree. */
+    static Node node(String text) {
+        JsonTree tree = JsonTree.read("default", text.getBytes(StandardCharsets.UTF_8));
+        Node root = tree.root();
+        if (root == null || !tree.faults().isEmpty()) {
+            throw new IllegalStateException("The default " + text + " is no JSON: " + tree.faults());
+        }
+        return root;
+    }
+
+    private static Object read(Layout.Part part, String text) {
+        Binder binder = new Binder(part.key());
+        Object value = binder.value(node(text), part.shape(), Asked.part(part, ""));
+        if (value == null || !binder.faults().isEmpty()) {
+            throw new IllegalStateException("The default of " + part.accessor() + " is at fault: " + binder.faults());
+        }
+        return value;
+    }
+}

@@ -1,0 +1,195 @@
+package bedwright.file;
+
+import bedwright.season.Fact;
+import bedwright.season.Plan;
+import bedwright.season.Season;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * JSON Schemas (draft 2020-12) of season and plan files, made from the records and their {@link Fact}s, for editors that
+ * complete and check while one writes. They say what each value may be; what must hold between values only the reader
+ * says.
+ */
+public final class Schema {
+    private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
+
+    /** Definitions by name, in the order in which they are first needed. */
+    private final Map<String, Node> definitions = new LinkedHashMap<>();
+
+    private Schema() {}
+
+    /** The schema of a season file. */
+    public static String season() {
+        return new Schema().of(Season.class, "A season", "season");
+    }
+
+    /** The schema of a plan file. */
+    public static String plan() {
+        return new Schema().of(Plan.class, "A plan with its season", "plan");
+    }
+
+    private String of(Class<? extends Record> type, String title, String name) {
+        List<Node.Member> members = new ArrayList<>(
+                List.of(text("$schema", DRAFT), text("$id", "urn:bedwright:" + name + ":1"), text("title", title)));
+        Node.Member ownKey = Unbinder.member(
+                Binder.SCHEMA_KEY,
+                group(text("type", "string"), text("description", "Where this schema lies, for an editor")));
+        members.addAll(keys(Layout.of(type), Stream.of(ownKey)));
+        members.add(Unbinder.member(
+                "$defs",
+                new Node.Group(
+                        Place.START,
+                        definitions.entrySet().stream()
+                                .map(e -> Unbinder.member(e.getKey(), e.getValue()))
+                                .toList(),
+                        false)));
+        return JsonText.of(new Node.Group(Place.START, members, false));
+    }
+
+    /** A record as an object without other keys than its own. */
+    private List<Node.Member> keys(Layout layout, Stream<Node.Member> first) {
+        List<Node.Member> properties = new ArrayList<>(first.toList());
+        for (Layout.Part part : layout.parts()) {
+            properties.add(Unbinder.member(part.key(), part(part)));
+        }
+        List<Node> required = layout.parts().stream()
+                .filter(Layout.Part::mustBeGiven)
+                .map(part -> Unbinder.text(part.key()))
+                .toList();
+        List<Node.Member> members = new ArrayList<>();
+        members.add(text("type", "object"));
+        members.add(Unbinder.member("properties", new Node.Group(Place.START, properties, false)));
+        if (!required.isEmpty()) {
+            members.add(Unbinder.member("required", new Node.Many(Place.START, required, false)));
+        }
+        members.add(Unbinder.member("additionalProperties", new Node.Truth(Place.START, false)));
+        return members;
+    }
+
+    private Node part(Layout.Part part) {
+        List<Node.Member> members = new ArrayList<>();
+        members.add(text("description", description(part.fact())));
+        List<Node.Member> shape = shape(part.shape());
+        if (part.nullable()) {
+            Node nothing = group(text("type", "null"));
+            Node given = new Node.Group(Place.START, shape, false);
+            members.add(Unbinder.member("anyOf", new Node.Many(Place.START, List.of(given, nothing), false)));
+        } else {
+            members.addAll(shape);
+        }
+        if (part.hasDefault()) {
+            members.add(Unbinder.member("default", Defaults.node(part.fact().byDefault())));
+        }
+        return new Node.Group(Place.START, members, false);
+    }
+
+    private static String description(Fact fact) {
+        return fact.unit().isEmpty() || fact.unit().equals("money")
+                ? fact.value()
+                : fact.value() + " (" + fact.unit() + ")";
+    }
+
+    private List<Node.Member> shape(Shape shape) {
+        return switch (shape) {
+            case Shape.Text text ->
+                text.least() == 0
+                        ? List.of(text("type", "string"))
+                        : List.of(text("type", "string"), text("pattern", "\\S"));
+            case Shape.Whole whole -> number("integer", whole.range());
+            case Shape.Decimal decimal -> number("number", decimal.range());
+            case Shape.Truth truth -> List.of(text("type", "boolean"));
+            case Shape.Date date ->
+                List.of(
+                        text("type", "string"),
+                        text("format", "date"),
+                        text("pattern", "^(19|2[01])[0-9]{2}-[0-9]{2}-[0-9]{2}$|^2200-[0-9]{2}-[0-9]{2}$"));
+            case Shape.DayOfYear day ->
+                List.of(text("type", "string"), text("pattern", "^(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$"));
+            case Shape.Word word -> List.of(words(word.words()));
+            case Shape.Weight weight ->
+                List.of(Unbinder.member(
+                        "anyOf",
+                        new Node.Many(
+                                Place.START,
+                                List.of(
+                                        group(words(Shape.Weight.WORDS.keySet().stream()
+                                                .sorted()
+                                                .toList())),
+                                        new Node.Group(Place.START, number("integer", Shape.Weight.PERCENT), false)),
+                                false)));
+            case Shape.Group group -> List.of(text("$ref", "#/$defs/" + define(group.type())));
+            case Shape.Many many -> many(many);
+            case Shape.Named named -> named(named);
+        };
+    }
+
+    private List<Node.Member> many(Shape.Many many) {
+        List<Node.Member> members = new ArrayList<>();
+        members.add(text("type", "array"));
+        members.add(Unbinder.member("items", new Node.Group(Place.START, shape(many.each()), false)));
+        addCounts(members, "minItems", many.least(), "maxItems", many.most());
+        return members;
+    }
+
+    private List<Node.Member> named(Shape.Named named) {
+        List<Node.Member> members = new ArrayList<>();
+        members.add(text("type", "object"));
+        members.add(Unbinder.member("propertyNames", new Node.Group(Place.START, shape(named.key()), false)));
+        members.add(Unbinder.member("additionalProperties", new Node.Group(Place.START, shape(named.each()), false)));
+        addCounts(members, "minProperties", named.least(), "maxProperties", named.most());
+        return members;
+    }
+
+    private static void addCounts(List<Node.Member> members, String min, int least, String max, int most) {
+        if (least > 0) {
+            members.add(Unbinder.member(min, Unbinder.number(Integer.toString(least))));
+        }
+        if (most < Integer.MAX_VALUE) {
+            members.add(Unbinder.member(max, Unbinder.number(Integer.toString(most))));
+        }
+    }
+
+    private static List<Node.Member> number(String type, Shape.Range range) {
+        List<Node.Member> members = new ArrayList<>();
+        members.add(text("type", type));
+        if (range.min() > Integer.MIN_VALUE) {
+            members.add(Unbinder.member(
+                    range.above() ? "exclusiveMinimum" : "minimum", Unbinder.number(Words.number(range.min()))));
+        }
+        if (range.max() != Integer.MAX_VALUE && range.max() < Double.POSITIVE_INFINITY) {
+            members.add(Unbinder.member("maximum", Unbinder.number(Words.number(range.max()))));
+        }
+        return members;
+    }
+
+    /** The name under which a record is defined, once it is; a kind within a kind finds itself there. */
+    private String define(Class<? extends Record> type) {
+        String name =
+                type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+        if (!definitions.containsKey(name)) {
+            definitions.put(name, new Node.Nothing(Place.START));
+            definitions.put(name, new Node.Group(Place.START, keys(Layout.of(type), Stream.empty()), false));
+        }
+        return name;
+    }
+
+    private static Node.Member words(List<String> words) {
+        return Unbinder.member(
+                "enum",
+                new Node.Many(
+                        Place.START, words.stream().<Node>map(Unbinder::text).toList(), false));
+    }
+
+    private static Node.Member text(String key, String value) {
+        return Unbinder.member(key, Unbinder.text(value));
+    }
+
+    private static Node group(Node.Member... members) {
+        return new Node.Group(Place.START, Arrays.asList(members), false);
+    }
+}

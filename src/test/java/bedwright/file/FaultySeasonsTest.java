@@ -1,0 +1,130 @@
+package bedwright.file;
+
+import static bedwright.file.Expected.at;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Season files whose values are at fault: every fault at its place. Faults are invented, like the farm. */
+class FaultySeasonsTest {
+    @ParameterizedTest(name = "{0}")
+    @MethodSource({"shapes", "values"})
+    void tellsAllFaultsAtTheirPlaces(String name, List<Expected> expected) {
+        String file = "faulty/" + name + ".json";
+        byte[] bytes = Resources.bytes(file);
+
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> SeasonFile.parse(file, bytes))
+                .satisfies(e ->
+                        Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
+    }
+
+    private static Arguments file(String name, Expected... expected) {
+        return Arguments.of(name, List.of(expected));
+    }
+
+    static Stream<Arguments> shapes() {
+        return Stream.of(
+                file(
+                        "unknown-keys",
+                        at("›\"cuont\"", "/beds/0/cuont", "no key \"cuont\"", "\"Long\"", "Did you mean \"count\"?"),
+                        at("›\"lenght\"", "/beds/0/lenght", "Did you mean \"length\"?"),
+                        at("›\"famly\"", "/crops/0/famly", "\"sunflower\"", "Did you mean \"family\"?"),
+                        at("›\"colour\"", "/outlets/0/colour", "Take it away", "promise, service")),
+                file(
+                        "missing-keys",
+                        at("›{\n  \"name\": \"Faulty", "/starts", "\"starts\" is missing", "First day", "2027-05-03"),
+                        at("\"lastSpring\": ›{", "/site/frost/lastSpring/usual", "\"usual\" is missing"),
+                        at("›{ \"name\": \"Long\"", "/beds/0/length", "\"length\" is missing", "a number"),
+                        at("›{\n      \"name\": \"sunflower\"", "/crops/0/clock", "\"clock\" is missing", "group of keys"),
+                        at("›{\n          \"name\": \"in the bed\"", "/crops/0/methods/0/stems", "\"stems\" is missing")),
+                file(
+                        "repeated-keys",
+                        at("›\"weeks\": 41", "/weeks", "a second time", "line 5, column 3"),
+                        at("›\"slugs\": 0.3", "/crops/0/appeal/slugs", "a second time"),
+                        at("\"lots\": 12, ›\"crop\"", "/pool/0/crop", "a second time")),
+                file(
+                        "wrong-types",
+                        at("›\"40\"", "/weeks", "whole number", "the text \"40\"", "Take off the quotation marks"),
+                        at("›\"5\"", "/site/meanMax/1", "2 of \"meanMax\"", "the text \"5\""),
+                        at("›true", "/site/meanMax/3", "needs a number", "here stands true"),
+                        at("›2.5", "/beds/0/count", "whole number", "2.5"),
+                        at("›[ \"wide net\" ]", "/stock", "group of keys", "bench, trays, nets, cover"),
+                        at("›\"yes\"", "/families/0/never", "true or false"),
+                        at("›[\"daisy\"]", "/crops/0/family", "a text", "a list"),
+                        at("\"pool\": ›{", "/pool", "a list", "Put [ ] around it"),
+                        at("\"name\": ›7", "/outlets/0/name", "the number 7", "Write \"7\""),
+                        at("›\"0,90\"", "/outlets/0/price", "without quotation marks: 0.90")),
+                file(
+                        "wrong-counts",
+                        at("\"meanMin\": ›[", "/site/meanMin", "has 11 entries", "needs 12 entries"),
+                        at("\"meanMax\": ›[", "/site/meanMax", "has 13 entries", "needs 12 entries"),
+                        at("\"takes\": ›[]", "/pests/0/takes", "has none", "at least 1 entry"),
+                        at("›\" \"", "/roles/1/name", "is empty", "Name of the role"),
+                        at("\"asks\": ›[]", "/outlets/0/asks", "has none")),
+                file(
+                        "nulls",
+                        at("\"weeks\": ›null", "/weeks", "whole number", "null"),
+                        at("25, ›null", "/site/meanMax/7", "\"meanMax\"", "null"),
+                        at("\"count\": ›null", "/beds/0/count", "Leave the key out for the usual, 1."),
+                        at("\"orders\": ›null", "/orders", "Leave the key out."),
+                        at("›\"start2\"", "/crops/0/methods/0/start2", "no key \"start2\"")),
+                file(
+                        "list",
+                        at("›[ 1, 2 ]", "", "one group of keys", "here stands a list")));
+    }
+
+    static Stream<Arguments> values() {
+        return Stream.of(
+                file(
+                        "out-of-range",
+                        at("›81", "/weeks", "\"weeks\" is 81", "between 1 and 80"),
+                        at("›75", "/site/latitude", "between -65 and 65 degrees"),
+                        at("›88", "/site/meanMin/4", "5 of \"meanMin\"", "between -60 and 45 °C"),
+                        at("\"length\": ›0", "/beds/0/length", "between 0.5 and 2000 m"),
+                        at("›5000.5", "/crops/0/clock/emergence", "between 0 and 5000 °C·d"),
+                        at("›-1 }", "/crops/0/appeal/slugs", "\"slugs\" in \"appeal\"", "between 0 and 10"),
+                        at("›99999999999", "/crops/0/methods/0/rows", "between 1 and 100"),
+                        at("\"emergence\": ›0\n", "/crops/0/methods/0/emergence", "above 0 and at most 1"),
+                        at("›-0.9", "/outlets/0/price", "at least 0")),
+                file(
+                        "absurd-numbers",
+                        at("›1e999999999", "/weeks", "out of any range", "between 1 and 80"),
+                        at("›1e400", "/site/latitude", "larger than any number", "between -65 and 65"),
+                        at("\"plants\": ›9", "/pool/0/plants", "300 characters", "Round it")),
+                file("half-character", at("›\"An invented", "/about", "half a character", "\\ud83c")),
+                file(
+                        "words",
+                        at("›\"steddy\"", "/caution", "\"careful\"", "0 to 100", "Did you mean \"steady\"?"),
+                        at("›\"seedling\"", "/pests/0/takes/1", "\"blooms\"", "Did you mean \"seedlings\"?"),
+                        at("›\"leaves\"", "/pests/0/takes/2", "must be one of \"seed\", \"seedlings\" or \"blooms\""),
+                        at("\"convention\": ›1", "/crops/0/clock/convention", "\"clamped\"", "the number 1"),
+                        at("›\"sun_and_sap\"", "/crops/0/hazards/0", "Did you mean \"sun-and-sap\"?"),
+                        at("›\"Sown\"", "/crops/0/methods/0/start", "Did you mean \"sown\"?"),
+                        at("›\"plant_out\"", "/crops/0/methods/0/jobs/plant_out", "Did you mean \"plant-out\"?")),
+                file(
+                        "dates",
+                        at("›\"2027-02-29\"", "/starts", "no such day", "28 days"),
+                        at("›\"5-15\"", "/site/frost/lastSpring/late", "two digits each"),
+                        at("›\"09-31\"", "/site/frost/firstAutumn/early", "no such day"),
+                        at("›20270401", "/beds/0/workableFrom", "a date as in \"2027-05-03\""),
+                        at("›\"2027-04-15\"", "/crops/0/methods/0/sowFrom", "leave the year off", "\"04-15\""),
+                        at("›\"31-07\"", "/crops/0/methods/0/sowTo", "12 months", "month comes first"),
+                        at("›\"21.06.2027\"", "/outlets/0/asks/0/from", "as in 2027-05-03"),
+                        at("›\"1027-09-27\"", "/outlets/0/asks/0/to", "1900 to 2200")),
+                file(
+                        "of-both-sorts",
+                        at("›400", "/weeks", "between 1 and 80"),
+                        at("\"count\": ›0", "/beds/0/count", "between 1 and 500"),
+                        at("›\"nam\"", "/crops/0/nam", "Did you mean \"name\"?"),
+                        at("›\"rose\"", "/crops/0/family", "no family \"rose\""),
+                        at("›\"fokal\"", "/outlets/0/kind", "Did you mean \"focal\"?"),
+                        at("›\"2027-06-22\"", "/outlets/0/asks/0/from", "a Tuesday")));
+    }
+}
