@@ -105,10 +105,10 @@ final class CropCheck {
             if (!FIGURES.contains(key)) {
                 flaws.ofKeys()
                         .add(
-                        Pointer.to(path, key),
-                        "\"figures\" speaks of " + Words.quoted(key)
-                                + ", but crops and methods have no such key. Name the key whose figure it is, as in"
-                                + " \"firstCut\" or \"stems\"." + Words.didYouMean(key, FIGURES));
+                                Pointer.to(path, key),
+                                "\"figures\" speaks of " + Words.quoted(key)
+                                        + ", but crops and methods have no such key. Name the key whose figure it is, as in"
+                                        + " \"firstCut\" or \"stems\"." + Words.didYouMean(key, FIGURES));
             }
         }
     }

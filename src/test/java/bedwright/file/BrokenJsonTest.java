@@ -22,8 +22,8 @@ class BrokenJsonTest {
 
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(e ->
-                        Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
+                .satisfies(
+                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
     }
 
     private static Arguments file(String name, Expected... expected) {
@@ -64,7 +64,8 @@ class BrokenJsonTest {
         FaultyFile faulty = faulty(Resources.bytes("faulty/too-deep.json"));
 
         assertThat(faulty.faults()).singleElement().satisfies(fault -> {
-            // The list of a role's kinds is the 4th bracket, and each kind with its list opens two more: the 100th is the
+            // The list of a role's kinds is the 4th bracket, and each kind with its list opens two more: the 100th is
+            // the
             // 48th list below, and the kind in it would be the 101st.
             assertThat(fault.path()).isEqualTo("/roles/0/kinds" + "/0/kinds".repeat(48) + "/0");
             assertThat(fault.message()).contains("more than 100 deep");

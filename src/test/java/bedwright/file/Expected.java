@@ -25,7 +25,9 @@ record Expected(String at, String path, List<String> words) {
         int found = text.indexOf(piece);
         assertThat(mark).as("the mark in %s", at).isNotNegative();
         assertThat(found).as("place of %s", piece).isNotNegative();
-        assertThat(text.indexOf(piece, found + 1)).as("another place of %s", piece).isNegative();
+        assertThat(text.indexOf(piece, found + 1))
+                .as("another place of %s", piece)
+                .isNegative();
         String before = text.substring(0, found + mark);
         int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
         return new Place(line, before.length() - before.lastIndexOf('\n'));
@@ -33,7 +35,8 @@ record Expected(String at, String path, List<String> words) {
 
     /** Asserts that these are all faults, each where and as expected, in order of place. */
     static void assertAll(String file, String text, List<Fault> faults, List<Expected> expected) {
-        List<String> found = faults.stream().map(f -> f.place().said() + " " + f.path()).toList();
+        List<String> found =
+                faults.stream().map(f -> f.place().said() + " " + f.path()).toList();
         List<Expected> ordered = new ArrayList<>(expected);
         ordered.sort(Comparator.comparing(e -> e.place(text)));
         assertThat(found)

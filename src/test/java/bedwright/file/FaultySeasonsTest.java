@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,8 +20,8 @@ class FaultySeasonsTest {
 
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(e ->
-                        Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
+                .satisfies(
+                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
     }
 
     private static Arguments file(String name, Expected... expected) {
@@ -42,8 +41,15 @@ class FaultySeasonsTest {
                         at("›{\n  \"name\": \"Faulty", "/starts", "\"starts\" is missing", "First day", "2027-05-03"),
                         at("\"lastSpring\": ›{", "/site/frost/lastSpring/usual", "\"usual\" is missing"),
                         at("›{ \"name\": \"Long\"", "/beds/0/length", "\"length\" is missing", "a number"),
-                        at("›{\n      \"name\": \"sunflower\"", "/crops/0/clock", "\"clock\" is missing", "group of keys"),
-                        at("›{\n          \"name\": \"in the bed\"", "/crops/0/methods/0/stems", "\"stems\" is missing")),
+                        at(
+                                "›{\n      \"name\": \"sunflower\"",
+                                "/crops/0/clock",
+                                "\"clock\" is missing",
+                                "group of keys"),
+                        at(
+                                "›{\n          \"name\": \"in the bed\"",
+                                "/crops/0/methods/0/stems",
+                                "\"stems\" is missing")),
                 file(
                         "repeated-keys",
                         at("›\"weeks\": 41", "/weeks", "a second time", "line 5, column 3"),
@@ -75,9 +81,7 @@ class FaultySeasonsTest {
                         at("\"count\": ›null", "/beds/0/count", "Leave the key out for the usual, 1."),
                         at("\"orders\": ›null", "/orders", "Leave the key out."),
                         at("›\"start2\"", "/crops/0/methods/0/start2", "no key \"start2\"")),
-                file(
-                        "list",
-                        at("›[ 1, 2 ]", "", "one group of keys", "here stands a list")));
+                file("list", at("›[ 1, 2 ]", "", "one group of keys", "here stands a list")));
     }
 
     static Stream<Arguments> values() {

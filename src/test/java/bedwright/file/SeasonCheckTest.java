@@ -27,8 +27,8 @@ class SeasonCheckTest {
 
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(e ->
-                        Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
+                .satisfies(
+                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
     }
 
     private static Arguments file(String name, Expected... expected) {
@@ -49,7 +49,11 @@ class SeasonCheckTest {
                         at("›\"sunflowers\", \"plants\": 100", "/pool/0/crop", "Did you mean \"sunflower\"?"),
                         at("\"recipe\": ›\"posy\"", "/orders/0/recipe", "no recipe \"posy\"", "\"big posy\""),
                         at("›\"filler/dill\"", "/recipes/0/lines/0/kind", "no kind of stems", "\"filler\""),
-                        at("›\"in trays\"", "/standing/0/method", "method \"in trays\" of \"sunflower\"", "\"in the bed\""),
+                        at(
+                                "›\"in trays\"",
+                                "/standing/0/method",
+                                "method \"in trays\" of \"sunflower\"",
+                                "\"in the bed\""),
                         at("›\"Long3\"", "/standing/0/bed", "no bed \"Long3\""),
                         at("›\"peony\"", "/standing/1/crop", "no crop \"peony\""),
                         at("›\"spike\"", "/outlets/0/kind", "no kind of stems \"spike\"", "\"focal\"")),
@@ -73,16 +77,27 @@ class SeasonCheckTest {
                         at("›\"posy\", \"lines\": [ { \"kind\": \"focal\"", "/recipes/1/name", "another recipe")),
                 file(
                         "kinds-too-deep",
-                        at("\"e\", \"kinds\": ›[", "/roles/1/kinds/0/kinds/0/kinds/0/kinds/0/kinds", "more than 5 deep")));
+                        at(
+                                "\"e\", \"kinds\": ›[",
+                                "/roles/1/kinds/0/kinds/0/kinds/0/kinds/0/kinds",
+                                "more than 5 deep")));
     }
 
     static Stream<Arguments> figures() {
         return Stream.of(
                 file(
                         "shares",
-                        at("\"kinds\": ›[ { \"kind\": \"focal/sunflower\"", "/crops/0/kinds", "add up to 0.9", "by 0.1"),
+                        at(
+                                "\"kinds\": ›[ { \"kind\": \"focal/sunflower\"",
+                                "/crops/0/kinds",
+                                "add up to 0.9",
+                                "by 0.1"),
                         at("\"cutShares\": ›[", "/crops/0/methods/0/cutShares", "add up to 0.999999"),
-                        at("\"kinds\": ›[ { \"kind\": \"focal\",", "/crops/0/methods/0/kinds", "add up to 0.7", "by 0.3")),
+                        at(
+                                "\"kinds\": ›[ { \"kind\": \"focal\",",
+                                "/crops/0/methods/0/kinds",
+                                "add up to 0.7",
+                                "by 0.3")),
                 file(
                         "weather",
                         at("-1.5, ›11,", "/site/meanMin/2", "month 3", "11 °C", "10 °C"),
@@ -92,7 +107,11 @@ class SeasonCheckTest {
                         "clocks",
                         at("\"upper\": ›6.7", "/crops/0/clock/upper", "not above the base temperature"),
                         at("›90", "/crops/0/clock/pinch", "pinching stage", "before emergence at 97"),
-                        at("\"firstCut\": ›80", "/crops/0/clock/firstCut", "first cut", "before the pinching stage at 90"),
+                        at(
+                                "\"firstCut\": ›80",
+                                "/crops/0/clock/firstCut",
+                                "first cut",
+                                "before the pinching stage at 90"),
                         at("\"longDay\": ›12", "/crops/0/clock/dayLength/longDay", "not longer than", "14 hours")),
                 file(
                         "pinched-without-a-mark",
@@ -103,7 +122,10 @@ class SeasonCheckTest {
                         at("›{ \"name\": \"a\"", "/crops/0/methods/0/trayWeeks", "for 0 weeks"),
                         at("\"hardeningWeeks\": ›5", "/crops/0/methods/1/hardeningWeeks", "more than the 4"),
                         at("\"plugs\", \"trayWeeks\": ›4", "/crops/0/methods/2/trayWeeks", "\"plugs\""),
-                        at("\"hardeningWeeks\": ›1", "/crops/0/methods/2/hardeningWeeks", "only what is raised in trays"),
+                        at(
+                                "\"hardeningWeeks\": ›1",
+                                "/crops/0/methods/2/hardeningWeeks",
+                                "only what is raised in trays"),
                         at("\"holds\": ›2", "/crops/0/methods/2/holds", "only what is raised in trays"),
                         // Its trayWeeks are only mistyped: nothing is said of 0 weeks.
                         at("›\"trayWeek\": 4", "/crops/0/methods/3/trayWeek", "Did you mean \"trayWeeks\"?"),
