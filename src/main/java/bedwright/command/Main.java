@@ -1,21 +1,50 @@
 package bedwright.command;
 
+import bedwright.file.Fault;
+import bedwright.file.FaultyFile;
+import bedwright.file.FileTrouble;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** Where the program starts. */
 @Command(
         name = "bedwright",
         mixinStandardHelpOptions = true,
         version = "bedwright 0.1.0",
-        description = "Plans a season of cut flowers.")
+        sortOptions = false,
+        description = {
+            "Plans a season of cut flowers: what goes in which bed, in which week, by which method.",
+            "",
+            "Begin with a season file and make a plan of it:",
+            "  bedwright plan problems/first-bed.json --time 5",
+            "Each command explains itself: bedwright plan --help"
+        },
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 the plan breaks a rule that has to hold; 2 wrong usage; 3 a faulty",
+            "input file; 4 a file that can't be read or written; 70 a fault of ours; 130 interrupted, with",
+            "the best plan kept."
+        },
+        subcommands = {
+            PlanCommand.class,
+            CheckCommand.class,
+            ExpectCommand.class,
+            SheetCommand.class,
+            SchemaCommand.class
+        })
 public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     private Main() {}
 
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 
     /**
@@ -24,6 +53,50 @@ public final class Main implements Runnable {
      * @param args what was typed after the program's name
      */
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** Runs the command and returns its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
+        settle(line);
+        return line.execute(args);
+    }
+
+    /** Neither exit codes nor handlers are handed down to subcommands: they are set on each. */
+    private static void settle(CommandLine line) {
+        line.getCommandSpec().exitCodeOnInvalidInput(Exit.USAGE).exitCodeOnExecutionException(Exit.OUR_FAULT);
+        line.setExecutionExceptionHandler((trouble, command, parsed) -> tell(trouble, command.getErr()));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.getSubcommands().values().forEach(Main::settle);
+    }
+
+    private static int tell(Exception trouble, PrintWriter err) {
+        if (trouble instanceof FaultyFile faulty) {
+            for (Fault fault : faulty.faults()) {
+                err.println(fault);
+            }
+            int count = faulty.faults().size();
+            err.println(count == 1 ? "1 fault; nothing was written." : count + " faults; nothing was written.");
+            return Exit.FAULTY_FILE;
+        }
+        if (trouble instanceof FileTrouble file) {
+            err.println(file.getMessage());
+            return Exit.FILE_TROUBLE;
+        }
+        if (trouble instanceof Refusal refusal) {
+            err.println(refusal.getMessage());
+            return refusal.code();
+        }
+        err.println("This is a fault of Bedwright's own, not of your files: " + trouble);
+        if (trouble.getStackTrace().length > 0) {
+            err.println("It happened at " + trouble.getStackTrace()[0] + ". Please report it with the season file.");
+        }
+        return Exit.OUR_FAULT;
     }
 }

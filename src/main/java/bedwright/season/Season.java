@@ -123,4 +123,41 @@ public record Season(
     public List<Bed> allBeds() {
         return Bed.of(beds);
     }
+
+    /** The same season with another caution. */
+    public Season with(Caution other) {
+        return with(other, possible);
+    }
+
+    /** The same season judged over other possible seasons. */
+    public Season with(Sampling other) {
+        return with(caution, other);
+    }
+
+    private Season with(Caution otherCaution, Sampling otherSampling) {
+        return new Season(
+                name,
+                about,
+                starts,
+                weeks,
+                currency,
+                site,
+                beds,
+                windbreaks,
+                roughGrass,
+                pests,
+                stock,
+                labour,
+                roles,
+                families,
+                rotation,
+                crops,
+                pool,
+                standing,
+                outlets,
+                recipes,
+                orders,
+                otherCaution,
+                otherSampling);
+    }
 }

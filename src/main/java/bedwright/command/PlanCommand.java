@@ -1,0 +1,224 @@
+package bedwright.command;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.climate.PossibleSeasons;
+import bedwright.file.PlanFile;
+import bedwright.file.SeasonFile;
+import bedwright.plan.Outcome;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.plan.Search;
+import bedwright.recheck.Recheck;
+import bedwright.recheck.Tally;
+import bedwright.season.Caution;
+import bedwright.season.Plan;
+import bedwright.season.Sampling;
+import bedwright.season.Season;
+import bedwright.sheet.Summary;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans a season. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Plans a season: decides what goes in which bed, in which week, by which method, and writes plan.json,",
+            "season.html (the season sheet) and plantings.csv into a folder. Ctrl-C keeps the best plan so far.",
+            "",
+            "  bedwright plan problems/first-bed.json --time 5",
+            "  bedwright plan problems/demo-farm.json --out plans/careful --caution careful"
+        })
+final class PlanCommand implements Callable<Integer> {
+    /** How long the process waits on Ctrl-C for the best plan to be written, s. */
+    private static final int WAIT_AT_THE_END = 60;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "SEASON", description = "The season file.")
+    private Path file = Path.of("");
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Folder for the plan; left out: plans/ and the file's name.")
+    private @Nullable Path out;
+
+    @Option(names = "--time", paramLabel = "SECONDS", description = "How long to search; left out: 60, unless --moves is given.")
+    private @Nullable Double seconds;
+
+    @Option(
+            names = "--moves",
+            paramLabel = "N",
+            description = "How many moves each of the two searches tries: with it the plan depends on nothing but the season"
+                    + " and the seed.")
+    private @Nullable Long moves;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of the search; left out: 1.")
+    private long seed = 1;
+
+    @Option(
+            names = "--caution",
+            paramLabel = "WORD",
+            description = "Weight of the bad seasons: bold, steady, careful, or 0 to 100 per cent; left out: the file's.")
+    private @Nullable String caution;
+
+    @Option(
+            names = "--seasons",
+            paramLabel = "N",
+            description = "How many possible seasons to plan over, 1 for the normal season alone; left out: the file's.")
+    private @Nullable Integer seasons;
+
+    @Option(names = "--from", paramLabel = "PLAN", description = "Folder of a plan of this season to begin with.")
+    private @Nullable Path from;
+
+    @Option(names = "--format", paramLabel = "text|json", description = "What goes to the screen: a summary, or plan.json.")
+    private Format format = Format.TEXT;
+
+    enum Format {
+        TEXT,
+        JSON
+    }
+
+    @Override
+    public Integer call() {
+        Season season = season();
+        Search.Limits limits = limits();
+        PrintWriter err = spec.commandLine().getErr();
+        List<PossibleSeason> possible = PossibleSeasons.of(season);
+        err.printf(
+                "Working out what each planting would give in %d possible season%s …%n",
+                possible.size(), possible.size() == 1 ? "" : "s");
+        PlanFacts facts = PlanFacts.of(season, possible);
+        int[] start = start(facts);
+        Search search = new Search(facts, limits);
+        CountDownLatch written = new CountDownLatch(1);
+        Thread hook = new Thread(() -> {
+            search.stop();
+            try {
+                if (!written.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
+                    err.println("The plan could not be written in time.");
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            Search.Found found;
+            try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
+                found = search.run(start);
+            }
+            return finish(season, facts, found, search, limits);
+        } finally {
+            written.countDown();
+            if (!search.isStopped()) {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            }
+        }
+    }
+
+    private Season season() {
+        Season season = SeasonFile.read(file);
+        if (caution != null) {
+            Caution wanted = Caution.of(caution)
+                    .orElseThrow(() -> usage("--caution takes bold, steady, careful or a whole number from 0 to 100, not "
+                            + caution));
+            season = season.with(wanted);
+        }
+        if (seasons != null) {
+            if (seasons < 1 || seasons > 1000) {
+                throw usage("--seasons takes 1 to 1000, not " + seasons);
+            }
+            Sampling known = season.possible();
+            season = season.with(new Sampling(seasons, known.seed(), known.doubt(), List.of()));
+        }
+        return season;
+    }
+
+    private Search.Limits limits() {
+        if (seconds != null && !(seconds > 0 && seconds <= 1e6)) {
+            throw usage("--time takes seconds, more than 0, not " + seconds);
+        }
+        if (moves != null && moves < 1) {
+            throw usage("--moves takes a number of moves, at least 1, not " + moves);
+        }
+        if (seed < 0 || seed > (1L << 53) - 2) {
+            throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
+        }
+        Double time = seconds == null && moves == null ? Double.valueOf(60) : seconds;
+        return new Search.Limits(seed, time == null ? null : Duration.ofMillis(Math.round(1000 * time)), moves);
+    }
+
+    private ParameterException usage(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private int[] start(PlanFacts facts) {
+        if (from == null) {
+            return Search.nothingPlaced(facts);
+        }
+        PlanFolder folder = new PlanFolder(from);
+        try {
+            return Outcomes.places(facts, folder.read().plantings());
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(
+                    Exit.FAULTY_FILE,
+                    folder.plan() + ": " + e.getMessage() + ". It was made for another season file, or this one has"
+                            + " changed; plan without --from.");
+        }
+    }
+
+    private int finish(Season season, PlanFacts facts, Search.Found found, Search search, Search.Limits limits) {
+        Outcome outcome = Outcomes.of(facts, found.places());
+        recheck(season, facts, outcome);
+        Duration time = limits.time();
+        Plan.Making making = new Plan.Making(
+                limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped());
+        Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
+        PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
+        folder.write(plan, facts, outcome);
+        PrintWriter screen = spec.commandLine().getOut();
+        if (format == Format.JSON) {
+            screen.print(PlanFile.text(plan));
+            screen.flush();
+        } else {
+            Summary.lines(facts, outcome).forEach(screen::println);
+            screen.println("The season sheet lies at " + folder.sheet());
+        }
+        if (search.isStopped()) {
+            spec.commandLine().getErr().println("Interrupted: this is the best plan so far.");
+            return Exit.INTERRUPTED;
+        }
+        return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;
+    }
+
+    private String name() {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+    }
+
+    /** Counts the plan again from the season file alone, by other code, and refuses it if the two differ. */
+    private static void recheck(Season season, PlanFacts facts, Outcome outcome) {
+        Tally tally = Recheck.of(season, facts.seasons(), outcome.plantings());
+        Plan.Score counted = new Plan.Score(tally.hard(), tally.medium(), tally.soft());
+        if (!counted.equals(outcome.score()) || !tally.faults().isEmpty()) {
+            throw new Refusal(
+                    Exit.OUR_FAULT,
+                    "The plan was refused: counted again from the season file alone it comes to " + counted + ", not to "
+                            + outcome.score() + ". " + String.join("; ", tally.faults())
+                            + " This is a fault of Bedwright's own; please report it with the season file.");
+        }
+    }
+}

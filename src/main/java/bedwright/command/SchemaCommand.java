@@ -1,0 +1,43 @@
+package bedwright.command;
+
+import bedwright.file.Schema;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints the JSON Schema of a file. */
+@Command(
+        name = "schema",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Prints the JSON Schema of season files or plan files: point an editor at it and it completes and checks.",
+            "",
+            "  bedwright schema season > season.schema.json"
+        })
+final class SchemaCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "season|plan", description = "Which file's schema.")
+    private Which which = Which.SEASON;
+
+    enum Which {
+        SEASON,
+        PLAN;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Override
+    public Integer call() {
+        spec.commandLine().getOut().print(which == Which.SEASON ? Schema.season() : Schema.plan());
+        spec.commandLine().getOut().flush();
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,53 @@
+package bedwright.command;
+
+import bedwright.climate.PossibleSeasons;
+import bedwright.plan.Outcome;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.season.Plan;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the sheet of a plan anew. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Draws the season sheet and the table of plantings of a plan anew, from its plan.json.",
+            "",
+            "  bedwright sheet plans/first-bed"
+        })
+final class SheetCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", description = "The plan's folder.")
+    private Path folder = Path.of("");
+
+    @Override
+    public Integer call() {
+        PlanFolder plans = new PlanFolder(folder);
+        Plan plan = plans.read();
+        PlanFacts facts = PlanFacts.of(plan.season(), PossibleSeasons.of(plan.season()));
+        int[] places;
+        try {
+            places = Outcomes.places(facts, plan.plantings());
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Exit.FAULTY_FILE, plans.plan() + ": " + e.getMessage() + ". Make the plan anew.");
+        }
+        Outcome outcome = Outcomes.of(facts, places);
+        if (!outcome.score().equals(plan.score())) {
+            throw new Refusal(
+                    Exit.FAULTY_FILE,
+                    plans.plan() + ": the plan does not score what the file says of it (" + outcome.score() + ", not "
+                            + plan.score() + "), so it was changed by hand or made by another version. Make it anew.");
+        }
+        plans.writePictures(plan, facts, outcome);
+        spec.commandLine().getOut().println("The season sheet lies at " + plans.sheet());
+        return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;
+    }
+}

@@ -1,0 +1,138 @@
+package bedwright.growth;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.season.Crop;
+import bedwright.season.Method;
+import bedwright.season.Season;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Tells what to expect of single plantings, by the same formulas as the {@link ProspectTable}. */
+public final class Prospects {
+    private final World world;
+
+    private Prospects(World world) {
+        this.world = world;
+    }
+
+    /** For plantings of a season in these possible seasons. */
+    public static Prospects of(Season season, List<PossibleSeason> seasons) {
+        return new Prospects(new World(season, seasons));
+    }
+
+    /**
+     * What to expect of a planting from the pool, whether or not the season offers it this place.
+     *
+     * @param crop index of the crop in the season
+     * @param method index of the method in the crop
+     * @param plants plants, at least 1
+     * @param bed number of the bed
+     * @param sowWeek week of sowing, setting or starting in trays
+     */
+    public Prospect expect(int crop, int method, int plants, int bed, int sowWeek) {
+        Crop kind = world.season.crops().get(crop);
+        Method way = kind.methods().get(method);
+        Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));
+        Grown grown = Grown.of(world, crop, way, sowWeek, null, place.warmth());
+        Needs needs = new Needs(world.season, kind, way, grown.calendar, plants, false);
+        List<Prospect.Surviving> surviving = new ArrayList<>();
+        int[] firstCuts = new int[world.seasons.size()];
+        for (int k = 0; k < firstCuts.length; k++) {
+            Development development = grown.developments.get(k);
+            firstCuts[k] = dayOrNone(development.firstCut);
+            surviving.add(surviving(grown, place, world.seasons.get(k), development, k));
+        }
+        Row row = new Row(world.season, needs, grown.calendar, false, Row.Stems.of(grown, place, plants));
+        List<String> paths = new ArrayList<>();
+        int[][][] stems = stems(row, paths);
+        return new Prospect(
+                plants,
+                needs.millimetres(),
+                needs.cells(),
+                grown.start.sowDay(),
+                grown.start.groundDay(),
+                dayOrNone(grown.normal.emergence),
+                way.pinched() ? dayOrNone(grown.normal.pinch) : Prospect.NONE,
+                dayOrNone(grown.normal.firstCut),
+                grown.calendar.lastCut() < 0 ? Prospect.NONE : grown.calendar.lastCut(),
+                grown.calendar.heldTo(),
+                firstCuts,
+                List.copyOf(paths),
+                stems,
+                surviving(grown, place, world.normalSeason, grown.normal, -1),
+                List.copyOf(surviving),
+                needs.tasks().stream()
+                        .map(task -> new Prospect.Task(
+                                task.job(),
+                                task.week(),
+                                task.units(),
+                                task.minutes(),
+                                task.rate().setUp()))
+                        .toList(),
+                needs.costs().stream()
+                        .map(cost -> new Prospect.Cost(cost.item(), cost.amount(), cost.money()))
+                        .toList());
+    }
+
+    private static int dayOrNone(int day) {
+        return day == Development.NEVER ? Prospect.NONE : day;
+    }
+
+    private int[][][] stems(Row row, List<String> paths) {
+        List<Integer> nodes = new ArrayList<>();
+        for (int node : row.blockNodes) {
+            if (!nodes.contains(node)) {
+                nodes.add(node);
+                paths.add(world.kinds.path(node));
+            }
+        }
+        int seasons = world.seasons.size();
+        int[][][] stems = new int[nodes.size()][world.weeks][seasons];
+        for (int b = 0; b < row.blockNodes.length; b++) {
+            int[] block = Arrays.copyOfRange(row.stems, b * seasons, (b + 1) * seasons);
+            stems[nodes.indexOf(row.blockNodes[b])][row.blockWeeks[b]] = block;
+        }
+        return stems;
+    }
+
+    /** Shares surviving; those that differ by week are weighed by what each week would give. */
+    private Prospect.Surviving surviving(
+            Grown grown, Ground.BedClass place, PossibleSeason season, Development development, int k) {
+        Losses losses = new Losses(grown, place);
+        Map<String, Double> pests = new LinkedHashMap<>();
+        double[] weight = new double[world.weeks];
+        double sum = 0;
+        if (development.firstCut != Development.NEVER) {
+            for (int w = Math.max(0, Math.floorDiv(development.firstCut, 7)); w < world.weeks; w++) {
+                weight[w] = k < 0 ? Cutting.shareIn(grown.method, development.firstCut, w) : grown.shareIn(k, w);
+                sum += weight[w];
+            }
+        }
+        double[] storms = development.emerges() ? losses.storms(season, development) : new double[world.weeks];
+        double autumn = 0;
+        double storm = 0;
+        for (int w = 0; w < world.weeks; w++) {
+            if (weight[w] > 0) {
+                autumn += weight[w] / sum * losses.autumn(season, development, w);
+                storm += weight[w] / sum * storms[w];
+            }
+        }
+        for (int p = 0; p < world.season.pests().size(); p++) {
+            double left = development.emerges() ? losses.pest(p, season, development) : 0;
+            double blooms = 0;
+            for (int w = 0; w < world.weeks; w++) {
+                blooms += weight[w] > 0 ? weight[w] / sum * losses.blooms(p, season, w) : 0;
+            }
+            pests.put(world.season.pests().get(p).name(), left * (sum > 0 ? blooms : 1));
+        }
+        return new Prospect.Surviving(
+                losses.stand(season),
+                pests,
+                development.emerges() ? losses.springOrWinter(season, development) : 0,
+                sum > 0 ? autumn : 1,
+                sum > 0 ? storm : 1);
+    }
+}
