@@ -1,0 +1,69 @@
+package bedwright.sheet;
+
+import bedwright.season.Method;
+import bedwright.season.Season;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The table of plantings, by number. */
+final class PlantingsTable {
+    private PlantingsTable() {}
+
+    static Table of(Season season, List<Shown> plantings) {
+        Say say = new Say(season);
+        List<Table.Column> columns = List.of(
+                Table.Column.number("No."),
+                Table.Column.text("Crop"),
+                Table.Column.text("Method"),
+                Table.Column.text("Bed"),
+                Table.Column.text("Sown or set"),
+                Table.Column.text("Planted out"),
+                Table.Column.text("First cut, week of"),
+                Table.Column.text("Last cut, week of"),
+                Table.Column.number("Plants"),
+                Table.Column.number("Metres"),
+                Table.Column.text("Net"),
+                Table.Column.text("Cover"),
+                Table.Column.number("Stems, usual year"),
+                Table.Column.number("1 year in 10"),
+                Table.Column.number("9 years in 10"));
+        List<List<String>> rows = new ArrayList<>();
+        long plants = 0;
+        double metres = 0;
+        for (Shown planting : plantings) {
+            rows.add(row(say, planting));
+            plants += planting.kept().plants();
+            metres += planting.millimetres();
+        }
+        List<String> total = new ArrayList<>(List.of("All", Say.count(plantings.size(), "planting", "plantings")));
+        total.addAll(List.of("", "", "", "", "", "", Say.whole(plants), Say.metres(metres), "", "", "", "", ""));
+        return new Table("plantings-table", "Plantings by number", columns, rows, List.of(total));
+    }
+
+    private static List<String> row(Say say, Shown planting) {
+        boolean cut = planting.cutFrom() < planting.cutTo();
+        String net = planting.net();
+        return List.of(
+                Integer.toString(planting.number()),
+                planting.name(),
+                planting.kept().method(),
+                planting.kept().bed(),
+                planting.isWritten() ? "stands" : say.date(planting.kept().sown()),
+                isPlantedOut(planting) ? say.week(planting.heldFrom()) : "",
+                cut ? say.week(planting.cutFrom()) : "not cut",
+                cut ? say.week(planting.cutTo() - 1) : "",
+                Say.whole(planting.kept().plants()),
+                Say.metres(planting.millimetres()),
+                net == null || planting.netMillimetres() == 0 ? "" : net + ", " + Say.metres(planting.netMillimetres()) + " m",
+                planting.coverFrom() < planting.coverTo()
+                        ? say.week(planting.coverFrom()) + " to " + say.week(planting.coverTo())
+                        : "",
+                Say.stems(planting.stems().middle()),
+                Say.stems(planting.stems().low()),
+                Say.stems(planting.stems().high()));
+    }
+
+    static boolean isPlantedOut(Shown planting) {
+        return planting.method().start() == Method.Start.TRAY && planting.trayFrom() < planting.trayTo();
+    }
+}
