@@ -3,83 +3,99 @@ package bedwright.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A planting's bar in the row of its bed.
+ * A planting's bar in a row.
  *
+ * @param piece what it stands for
+ * @param raising whether the row is that of the trays
  * @param y upper edge
  * @param height height
  */
-record Bar(Shown planting, double y, double height) {
-    private static final double LEAST_LETTER = 5;
+record Bar(Stretches.Piece piece, boolean raising, double y, double height) {
+    /** Letters smaller than this can't be read on paper. */
+    static final double LEAST_LETTER = 5.5;
+
     private static final double MOST_LETTER = 8.5;
+    /** Mean width of a letter, by its size. */
     private static final double LETTER_WIDTH = 0.54;
 
     void draw(Svg svg, TimeAxis axis) {
+        Shown planting = piece.planting();
         int role = Look.role(planting.role());
-        int cutFrom = Math.clamp(planting.cutFrom(), planting.heldFrom(), planting.heldTo());
-        int cutTo = Math.clamp(planting.cutTo(), cutFrom, planting.heldTo());
-        boolean cut = planting.cutFrom() < planting.cutTo();
-        double start = axis.x(planting.heldFrom());
-        double end = axis.x(planting.heldTo());
-        if (planting.trayFrom() < planting.trayTo()) {
-            double middle = y + height / 2;
-            svg.line(axis.x(planting.trayFrom()), middle, axis.x(planting.trayTo()), middle, "raise");
+        double start = axis.x(piece.from());
+        double end = axis.x(piece.to());
+        if (raising) {
+            svg.rect(start, y, end - start, height, "raise", "raise" + role);
+        } else if (planting.cutFrom() < planting.cutTo()) {
+            int cutFrom = Math.clamp(planting.cutFrom(), piece.from(), piece.to());
+            int cutTo = Math.clamp(planting.cutTo(), cutFrom, piece.to());
+            double cut = axis.x(cutFrom);
+            double over = axis.x(cutTo);
+            if (cut > start) {
+                svg.rect(start, y, cut - start, height, "grow", "grow" + role);
+            }
+            svg.rect(cut, y, over - cut, height, "fill" + role);
+            if (end > over) {
+                svg.rect(over, y, end - over, height, "rest");
+            }
+        } else {
+            svg.rect(start, y, end - start, height, "grow", "grow" + role);
         }
-        double growing = cut ? axis.x(cutFrom) : end;
-        if (growing > start) {
-            svg.rect(start, y, growing - start, height, "grow", "grow" + role);
-        }
-        if (cut) {
-            svg.rect(axis.x(cutFrom), y, axis.x(cutTo) - axis.x(cutFrom), height, "fill" + role);
-            svg.rect(axis.x(cutTo), y, end - axis.x(cutTo), height, "rest");
-        }
-        svg.rect(start, y, end - start, height, "edge");
+        svg.rect(start, y, end - start, height, height < LEAST_LETTER ? "edge thin" : "edge");
     }
 
-    /** Numbers all bars of a row, with the name where there is room; numbers never lie over one another. */
-    static void number(Svg svg, TimeAxis axis, List<Bar> bars, double top, double row) {
+    /**
+     * Numbers the bars of a row, with the name where there is room; no two of them lie over one another.
+     *
+     * @param all whether bars too thin for letters are numbered too, a little over their neighbours
+     */
+    static void number(Svg svg, TimeAxis axis, List<Bar> bars, double top, double row, boolean all) {
         List<double[]> written = new ArrayList<>();
         List<Bar> ordered = new ArrayList<>(bars);
         ordered.sort(Comparator.comparingDouble((Bar bar) -> -bar.height)
-                .thenComparingInt(bar -> bar.planting.number())
+                .thenComparingInt(bar -> bar.piece.planting().number())
                 .thenComparingDouble(Bar::y));
         for (Bar bar : ordered) {
-            bar.name(svg, axis, written, top, row);
+            if (all || bar.height >= LEAST_LETTER) {
+                bar.name(svg, axis, written, top, row);
+            }
         }
     }
 
     private void name(Svg svg, TimeAxis axis, List<double[]> written, double top, double row) {
         double size = Math.clamp(height * 0.92, LEAST_LETTER, MOST_LETTER);
-        double start = axis.x(planting.heldFrom()) + 1.5;
-        double end = axis.x(planting.heldTo());
-        String number = Integer.toString(planting.number());
-        String text = height >= LEAST_LETTER + 0.5
-                ? fit(number + " " + planting.name(), number, end - start, size)
-                : number;
-        double width = text.length() * size * LETTER_WIDTH;
-        double middle = Math.clamp(y + height / 2, top + size / 2, Math.max(top + size / 2, top + row - size / 2));
-        double x = start;
-        boolean moved = true;
-        while (moved) {
-            moved = false;
-            for (double[] other : written) {
-                boolean meets = x < other[2]
-                        && other[0] < x + width
-                        && middle - size / 2 < other[3]
-                        && other[1] < middle + size / 2;
-                if (meets) {
-                    x = other[2] + 1;
-                    moved = true;
-                }
+        String number = Integer.toString(piece.planting().number());
+        double x = axis.x(piece.from()) + 1.5;
+        double room = axis.x(piece.to()) - x;
+        String text =
+                height >= LEAST_LETTER ? fit(number + " " + piece.planting().name(), number, room, size) : number;
+        double least = top + size / 2;
+        double middle = Math.clamp(y + height / 2, least, Math.max(least, top + row - size / 2));
+        double[] box = {x, middle - size / 2 + 0.4, x + width(text, size), middle + size / 2 - 0.4};
+        double[] other = meeting(box, written);
+        while (other != null) {
+            text = number;
+            box[0] = other[2] + 1;
+            box[2] = box[0] + width(text, size);
+            other = meeting(box, written);
+        }
+        written.add(box);
+        svg.text(box[0], middle + size * 0.35, size, "halo", text);
+    }
+
+    private static double width(String text, double size) {
+        return text.length() * size * LETTER_WIDTH;
+    }
+
+    private static double @Nullable [] meeting(double[] box, List<double[]> written) {
+        for (double[] other : written) {
+            if (box[0] < other[2] && other[0] < box[2] && box[1] < other[3] && other[1] < box[3]) {
+                return other;
             }
         }
-        if (x + width > end && !text.equals(number)) {
-            text = number;
-            width = text.length() * size * LETTER_WIDTH;
-        }
-        written.add(new double[] {x, middle - size / 2 + 0.4, x + width, middle + size / 2 - 0.4});
-        svg.text(x, middle + size * 0.35, size, "halo", text);
+        return null;
     }
 
     /** As much of the text as there is room for, but at least its beginning. */
@@ -89,6 +105,6 @@ record Bar(Shown planting, double y, double height) {
             return text;
         }
         // A name of less than three letters says nothing.
-        return letters < least.length() + 4 ? least : text.substring(0, letters - 1).stripTrailing() + "…";
+        return letters < least.length() + 5 ? least : text.substring(0, letters - 1).stripTrailing() + "…";
     }
 }

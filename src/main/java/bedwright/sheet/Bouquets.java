@@ -122,17 +122,17 @@ record Bouquets(String order, boolean event, int week, long ordered, Spread whol
     private static String line(Say say, List<Bouquets> run) {
         Bouquets first = run.getFirst();
         String weeks = say.weeks(first.week, run.getLast().week);
-        String ordered = Say.whole(first.ordered) + (run.size() > 1 ? " a week" : "");
+        String all = Say.whole(first.ordered);
+        String ordered = all + (run.size() > 1 ? " a week" : "");
         String usual = range(run.stream().mapToLong(b -> b.whole.middle()).toArray());
         String bad = range(run.stream().mapToLong(b -> b.whole.low()).toArray());
         String head = first.order + ", " + weeks + ": ";
-        String all = Say.whole(first.ordered);
         if (usual.equals(all) && bad.equals(all)) {
             return head + "all " + ordered + " whole, in a bad year too.";
         } else if (usual.equals(all)) {
             return head + "all " + ordered + " whole in a usual year, " + bad + " in a bad one.";
         }
-        return head + "of " + ordered + " " + usual + " whole in a usual year, " + bad + " in a bad one.";
+        return head + usual + " of " + ordered + " whole in a usual year, " + bad + " in a bad one.";
     }
 
     private static String range(long[] figures) {

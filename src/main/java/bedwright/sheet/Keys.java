@@ -3,7 +3,7 @@ package bedwright.sheet;
 /** The key of a band: samples of its marks with their meaning, side by side above it. */
 final class Keys {
     private static final double SAMPLE = 16;
-    private static final double LETTER = 4.9;
+    private static final double LETTER = 4.35;
     private static final double BASE = 9;
 
     private final Svg svg;

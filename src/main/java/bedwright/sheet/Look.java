@@ -61,9 +61,10 @@ final class Look {
                 .gust{fill:#777;stroke:#333;stroke-width:.3}
                 .pest{fill:#E69F00;stroke:#6b4a00;stroke-width:.4}
                 .whisker{stroke:#000;stroke-width:.9}
-                .raise{stroke:#000;stroke-width:1.1;stroke-dasharray:1.2 1.5;fill:none}
-                .edge{fill:none;stroke:#000;stroke-width:.7}
-                .rest{fill:#fff;stroke:#000;stroke-width:.5}
+                .usual{fill:none;stroke:#222;stroke-width:1}
+                .edge{fill:none;stroke:#000;stroke-width:.6}
+                .thin{stroke-width:.25}
+                .rest{fill:#fff;stroke:#000;stroke-width:.3}
                 .taken{stroke:none}
                 .row{fill:#f6f6f6;stroke:#ccc;stroke-width:.4}
                 .mark:hover .edge{stroke-width:1.8}
@@ -80,7 +81,7 @@ final class Look {
                 .arrow{fill:#222;stroke:#222;stroke-width:1}
                 """);
         for (int r = 0; r < ROLES; r++) {
-            css.append(".fill").append(r).append("{fill:").append(ROLE_COLOURS[r]).append(";stroke:#222;stroke-width:.5}\n");
+            css.append(".fill").append(r).append("{fill:").append(ROLE_COLOURS[r]).append(";}\n");
             css.append(".tint").append(r).append("{fill:").append(ROLE_COLOURS[r]);
             css.append(";fill-opacity:.38;stroke:").append(ROLE_COLOURS[r]).append(";stroke-width:.5}\n");
             css.append(".hatch").append(r).append("{stroke:").append(ROLE_COLOURS[r]).append(";stroke-width:1}\n");

@@ -48,7 +48,12 @@ final class Outlets {
     }
 
     private String label(DemandLine line) {
-        return line.label(kinds.path(line.node()));
+        return line.order() < 0 ? line.name() : line.name() + " (" + kind(line) + ")";
+    }
+
+    /** The kind from its role down: "focal, warm, zinnia". */
+    private String kind(DemandLine line) {
+        return kinds.path(line.node()).replace("/", ", ");
     }
 
     private Spread missing(DemandLine line, int week) {
@@ -82,10 +87,15 @@ final class Outlets {
     }
 
     private static String shortage(Spread[] missing, Run run) {
-        String bad = range(missing, run, Spread::high) + " stems" + (run.weeks() > 1 ? " a week" : "");
-        return run.sort() == USUAL_YEAR
-                ? "short of " + range(missing, run, Spread::middle) + " in a usual year, of " + bad + " in a bad one"
-                : "enough in a usual year, short of " + bad + " in a bad one";
+        String usual = range(missing, run, Spread::middle);
+        String bad = range(missing, run, Spread::high);
+        String stems = " stems" + (run.weeks() > 1 ? " a week" : "");
+        if (run.sort() == BAD_YEAR) {
+            return "enough in a usual year, short of " + bad + stems + " in a bad one";
+        }
+        return usual.equals(bad)
+                ? "short of " + usual + stems + ", in a usual year and in a bad one"
+                : "short of " + usual + stems + " in a usual year, of " + bad + " in a bad one";
     }
 
     private static String mended(DemandLine line) {
@@ -161,7 +171,7 @@ final class Outlets {
             }
             rows.add(List.of(
                     line.name(),
-                    kinds.path(line.node()),
+                    kind(line),
                     promise(line),
                     first == last ? say.week(first) : say.week(first) + " to " + say.week(last),
                     Say.stems(asked),

@@ -63,7 +63,21 @@ final class PlantingsTable {
                 Say.stems(planting.stems().high()));
     }
 
-    static boolean isPlantedOut(Shown planting) {
+    /** "sown 3 May", "sown in trays 3 May", … */
+    static String started(Say say, Shown planting) {
+        if (planting.isWritten()) {
+            return "stands";
+        }
+        String date = say.date(planting.kept().sown());
+        return switch (planting.method().start()) {
+            case SOWN -> "sown " + date;
+            case TRAY -> "sown in trays " + date;
+            case PLUGS -> "plugs set " + date;
+            case SET -> "set " + date;
+        };
+    }
+
+    private static boolean isPlantedOut(Shown planting) {
         return planting.method().start() == Method.Start.TRAY && planting.trayFrom() < planting.trayTo();
     }
 }

@@ -63,6 +63,7 @@ public final class Sheet {
                 style(height),
                 parts.stream().filter(part -> !LAST.contains(part.id())).toList(),
                 bands,
+                new BedsBand(season, plantings).isCrowded() ? BedsClosely.figures(season, plantings, axis) : List.of(),
                 ground.figures(),
                 ground.table(),
                 tables,

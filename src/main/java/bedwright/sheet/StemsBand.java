@@ -66,7 +66,7 @@ final class StemsBand implements Band {
     public void draw(Svg svg, TimeAxis axis) {
         svg.text(0, 9, "bold", "Stems a week");
         Keys keys = new Keys(svg, axis.left());
-        keys.box("tint0", "", "8 years in 10").line("ink", "usual year");
+        keys.box("tint0", "", "8 years in 10").line("usual", "usual year");
         keys.line("promised", "promised").line("asked", "all asked for");
         keys.box("missing", "", "promised ones short in a usual year").box("rest", "", "short in one year of ten");
         axis.draw(svg, KEYS, height());
@@ -80,7 +80,7 @@ final class StemsBand implements Band {
 
     private void drawRole(Svg svg, TimeAxis axis, Strip strip, RoleWeeks role, int number) {
         svg.path(strip.between(w -> role.ready()[w].low(), w -> role.ready()[w].high()), "tint" + Look.role(number));
-        svg.path(strip.steps(w -> role.ready()[w].middle()), "usual hatch" + Look.role(number));
+        svg.path(strip.steps(w -> role.ready()[w].middle()), "usual");
         svg.path(strip.steps(w -> role.asked()[w]), "asked");
         svg.path(strip.steps(w -> role.promised()[w]), "promised");
         for (int w = 0; w < axis.weeks(); w++) {

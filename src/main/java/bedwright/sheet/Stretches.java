@@ -5,57 +5,80 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Where along their beds the plantings lie. They are laid out in the order in which they come into the bed: what is free
- * then stays free, since all others that lie there already came before. So a planting always finds room in a bed that
- * holds no more metres than it has, in one stretch where there is one that is long enough (the shortest such), else in
- * as few as can be, longest first. What finds none lies beyond the bed's end.
+ * Where along a bed (or on the bench) the plantings lie. They are laid out in the order in which they come: what is free
+ * then stays free, since all others that lie there already came before. So a planting always finds room where there is
+ * enough in all, in one stretch if one is long enough (the shortest such), else in as few as can be, longest first. What
+ * finds none lies beyond the end.
  */
 final class Stretches {
     private Stretches() {}
 
     /**
-     * A stretch of bed, mm from its start.
+     * What is to be laid out.
      *
-     * @param planting what lies there
+     * @param from first week
+     * @param to end of its weeks
+     * @param amount millimetres, or cells
      */
-    record Stretch(Shown planting, long from, long to) {
-        long length() {
-            return to - from;
+    record Piece(Shown planting, int from, int to, long amount) {
+        /** A planting in its bed. */
+        static Piece inBed(Shown planting) {
+            return new Piece(planting, planting.heldFrom(), planting.heldTo(), planting.millimetres());
+        }
+
+        /** A planting in its trays. */
+        static Piece inTrays(Shown planting) {
+            return new Piece(planting, planting.trayFrom(), planting.trayTo(), planting.cells());
         }
     }
 
-    /** The stretches of all plantings of a bed of some length, by planting in the order of coming in. */
-    static List<Stretch> layOut(List<Shown> plantings, long length) {
+    /**
+     * A stretch, from one place to another counted from the beginning.
+     *
+     * @param piece what lies there
+     */
+    record Stretch(Piece piece, long start, long end) {
+        long length() {
+            return end - start;
+        }
+
+        Shown planting() {
+            return piece.planting();
+        }
+    }
+
+    /** The stretches of all pieces in a bed of some length, in the order of coming. */
+    static List<Stretch> layOut(List<Piece> pieces, long length) {
         List<Stretch> laid = new ArrayList<>();
-        plantings.stream()
-                .filter(p -> p.heldFrom() < p.heldTo())
-                .sorted(Comparator.comparingInt(Shown::heldFrom)
-                        .thenComparing(Comparator.comparingInt(Shown::heldTo).reversed())
-                        .thenComparingInt(Shown::number))
+        pieces.stream()
+                .filter(p -> p.from() < p.to() && p.amount() > 0)
+                .sorted(Comparator.comparingInt(Piece::from)
+                        .thenComparing(Comparator.comparingInt(Piece::to).reversed())
+                        .thenComparingInt(p -> p.planting().number()))
                 .forEach(p -> lay(p, length, laid));
         return List.copyOf(laid);
     }
 
-    private static void lay(Shown planting, long length, List<Stretch> laid) {
-        List<Stretch> there = laid.stream()
-                .filter(s -> s.planting().heldTo() > planting.heldFrom())
-                .sorted(Comparator.comparingLong(Stretch::from))
-                .toList();
+    private static void lay(Piece piece, long length, List<Stretch> laid) {
         List<Stretch> free = new ArrayList<>();
         long at = 0;
-        for (Stretch stretch : there) {
-            if (stretch.from() > at && at < length) {
-                free.add(new Stretch(planting, at, Math.min(stretch.from(), length)));
+        for (Stretch there : laid.stream()
+                .filter(s -> s.piece().to() > piece.from())
+                .sorted(Comparator.comparingLong(Stretch::start))
+                .toList()) {
+            if (there.start() > at && at < length) {
+                free.add(new Stretch(piece, at, Math.min(there.start(), length)));
             }
-            at = Math.max(at, stretch.to());
+            at = Math.max(at, there.end());
         }
         if (at < length) {
-            free.add(new Stretch(planting, at, length));
+            free.add(new Stretch(piece, at, length));
         }
-        long need = planting.millimetres();
-        for (Stretch one : free.stream().sorted(Comparator.comparingLong(Stretch::length)).toList()) {
+        long need = piece.amount();
+        for (Stretch one :
+                free.stream().sorted(Comparator.comparingLong(Stretch::length)).toList()) {
             if (one.length() >= need) {
-                laid.add(new Stretch(planting, one.from(), one.from() + need));
+                laid.add(new Stretch(piece, one.start(), one.start() + need));
                 return;
             }
         }
@@ -64,13 +87,13 @@ final class Stretches {
                 .toList()) {
             long take = Math.min(need, part.length());
             if (take > 0) {
-                laid.add(new Stretch(planting, part.from(), part.from() + take));
+                laid.add(new Stretch(piece, part.start(), part.start() + take));
                 need -= take;
             }
         }
         if (need > 0) {
             long beyond = Math.max(at, length);
-            laid.add(new Stretch(planting, beyond, beyond + need));
+            laid.add(new Stretch(piece, beyond, beyond + need));
         }
     }
 }

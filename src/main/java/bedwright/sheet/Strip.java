@@ -36,24 +36,11 @@ record Strip(TimeAxis axis, double top, double height, double most) {
     /** A line of steps over the weeks where the value is above 0. */
     Svg.Outline steps(IntToDoubleFunction value) {
         Svg.Outline outline = new Svg.Outline();
-        boolean drawing = false;
-        for (int w = 0; w < axis.weeks(); w++) {
-            double v = value.applyAsDouble(w);
-            if (v <= 0) {
-                if (drawing) {
-                    outline.line(axis.x(w), bottom());
-                }
-                drawing = false;
-                continue;
+        for (Run run : Run.of(axis.weeks(), w -> value.applyAsDouble(w) > 0 ? 1 : 0)) {
+            outline.move(axis.x(run.from()), y(value.applyAsDouble(run.from())));
+            for (int w = run.from(); w <= run.to(); w++) {
+                outline.line(axis.x(w), y(value.applyAsDouble(w))).line(axis.x(w + 1), y(value.applyAsDouble(w)));
             }
-            if (!drawing) {
-                outline.move(axis.x(w), bottom());
-            }
-            outline.line(axis.x(w), y(v)).line(axis.x(w + 1), y(v));
-            drawing = true;
-        }
-        if (drawing) {
-            outline.line(axis.right(), bottom());
         }
         return outline;
     }

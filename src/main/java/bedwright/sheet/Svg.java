@@ -200,6 +200,23 @@ final class Svg {
         return end();
     }
 
+    /** A pattern of dots on white, likewise. */
+    Svg dots(String name, double apart, String classes) {
+        start("pattern");
+        attribute("id", id + "-" + name);
+        attribute("width", apart);
+        attribute("height", apart);
+        attribute("patternUnits", "userSpaceOnUse");
+        rect(0, 0, apart, apart, "paper");
+        start("circle");
+        attribute("cx", apart / 2);
+        attribute("cy", apart / 2);
+        attribute("r", apart / 4);
+        attribute("class", classes);
+        end();
+        return end();
+    }
+
     /** The picture, ended. */
     String done() {
         while (!open.isEmpty()) {
