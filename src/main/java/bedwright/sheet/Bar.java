@@ -17,6 +17,12 @@ record Bar(Stretches.Piece piece, boolean raising, double y, double height) {
     /** Letters smaller than this can't be read on paper. */
     static final double LEAST_LETTER = 5.5;
 
+    /** Outlines would hide the colour of bars thinner than this. */
+    private static final double LEAST_OUTLINED = 3.2;
+
+    /** Height of a line of dots. */
+    private static final double DOTS = 3;
+
     private static final double MOST_LETTER = 8.5;
     /** Mean width of a letter, by its size. */
     private static final double LETTER_WIDTH = 0.54;
@@ -27,23 +33,39 @@ record Bar(Stretches.Piece piece, boolean raising, double y, double height) {
         double start = axis.x(piece.from());
         double end = axis.x(piece.to());
         if (raising) {
-            svg.rect(start, y, end - start, height, "raise", "raise" + role);
+            dots(svg, start, end, role);
         } else if (planting.cutFrom() < planting.cutTo()) {
             int cutFrom = Math.clamp(planting.cutFrom(), piece.from(), piece.to());
             int cutTo = Math.clamp(planting.cutTo(), cutFrom, piece.to());
             double cut = axis.x(cutFrom);
             double over = axis.x(cutTo);
             if (cut > start) {
-                svg.rect(start, y, cut - start, height, "grow", "grow" + role);
+                growing(svg, start, cut, role);
             }
             svg.rect(cut, y, over - cut, height, "fill" + role);
             if (end > over) {
-                svg.rect(over, y, end - over, height, "rest");
+                svg.rect(over, y, end - over, height, height < LEAST_OUTLINED ? "paper" : "rest");
             }
         } else {
-            svg.rect(start, y, end - start, height, "grow", "grow" + role);
+            growing(svg, start, end, role);
         }
-        svg.rect(start, y, end - start, height, height < LEAST_LETTER ? "edge thin" : "edge");
+        if (height >= LEAST_OUTLINED) {
+            svg.rect(start, y, end - start, height, height < LEAST_LETTER ? "edge thin" : "edge");
+        }
+    }
+
+    private void growing(Svg svg, double from, double to, int role) {
+        svg.rect(from, y, to - from, height, "paper");
+        svg.broad(from, y + height / 2, to, y + height / 2, height, "hatch" + role);
+    }
+
+    private void dots(Svg svg, double from, double to, int role) {
+        svg.rect(from, y, to - from, height, "paper");
+        int lines = Math.max(1, (int) Math.floor(height / DOTS));
+        for (int i = 0; i < lines; i++) {
+            double middle = y + height * (i + 0.5) / lines;
+            svg.line(from + 1.5, middle, to - 1, middle, "dot" + role);
+        }
     }
 
     /**

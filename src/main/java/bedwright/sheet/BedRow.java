@@ -129,7 +129,8 @@ record BedRow(
         double end = axis.xOfDay(season.dayOf(to));
         if (end > x) {
             svg.mark("mark", why)
-                    .rect(x, top, end - x, height, "taken", "taken")
+                    .rect(x, top, end - x, height, "hit")
+                    .slanted(x, top, end - x, height, 7, "taken")
                     .end();
         }
     }

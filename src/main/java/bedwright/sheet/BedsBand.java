@@ -80,25 +80,15 @@ final class BedsBand implements Band {
         return height;
     }
 
-    /** The patterns of all bars. */
-    static void patterns(Svg svg, Season season) {
-        for (int r = 0; r < Math.min(Look.ROLES, season.roles().size()); r++) {
-            svg.lines("grow" + r, Look.turn(r), 3, "hatch" + r);
-            svg.dots("raise" + r, 3, "fill" + r);
-        }
-        svg.lines("taken", 30, 5, "faint");
-    }
-
     @Override
     public void draw(Svg svg, TimeAxis axis) {
-        patterns(svg, season);
         svg.text(0, 9, "bold", "Beds");
         Keys keys = new Keys(svg, axis.left());
-        keys.box("raise", "raise0", "in trays").box("grow", "grow0", "growing").box("fill0", "", "cutting:");
+        keys.dots("in trays").hatched("hatch0", "growing").box("fill0", "cutting:");
         for (int r = 0; r < season.roles().size(); r++) {
-            keys.box("fill" + Look.role(r), "", season.roles().get(r).name());
+            keys.both(Look.role(r), season.roles().get(r).name());
         }
-        keys.box("rest", "", "kept and cleared").box("taken", "taken", "not free");
+        keys.box("rest", "kept and cleared").slanted("taken", "not free");
         axis.draw(svg, KEYS, height());
         double top = KEYS + TimeAxis.MONTHS;
         for (BedRow each : rows) {
@@ -135,8 +125,8 @@ final class BedsBand implements Band {
                         Say.metres(stretch.start()),
                         Say.metres(stretch.end()),
                         Say.metres(stretch.length()),
-                        say.week(piece.from()),
-                        piece.to() >= season.weeks() ? "after the season" : say.week(piece.to())));
+                        say.shortWeek(piece.from()),
+                        piece.to() >= season.weeks() ? "after the season" : say.shortWeek(piece.to())));
             }
         }
         List<List<String>> totals =

@@ -70,7 +70,6 @@ final class BedsClosely {
                 height,
                 heading,
                 "Each planting of these beds with its number; the table of plantings names them all.");
-        BedsBand.patterns(svg, season);
         axis.draw(svg, 0, height);
         double top = TimeAxis.MONTHS;
         for (BedRow row : rows) {

@@ -81,7 +81,7 @@ record Bouquets(String order, boolean event, int week, long ordered, Spread whol
         for (Bouquets each : all) {
             rows.add(List.of(
                     each.order,
-                    say.week(each.week),
+                    say.shortWeek(each.week),
                     Say.whole(each.ordered),
                     Say.whole(each.whole.middle()),
                     Say.whole(each.whole.low()),

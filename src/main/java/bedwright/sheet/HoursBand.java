@@ -86,12 +86,11 @@ final class HoursBand implements Band {
 
     @Override
     public void draw(Svg svg, TimeAxis axis) {
-        svg.lines("tend", 45, 3, "faint");
         svg.text(0, 9, "bold", "Hours a week");
         new Keys(svg, axis.left())
-                .box("plain", "", "standing work, making up, serving")
-                .box("tend", "tend", "plantings")
-                .box("cut", "", "cutting")
+                .box("plain", "standing work, making up, serving")
+                .hatched("tend", "plantings")
+                .box("cut", "cutting")
                 .line("limit", "own hours; below: hours fit for cutting")
                 .line("limit2", "own and hired")
                 .line("whisker", "8 years in 10");
@@ -121,21 +120,25 @@ final class HoursBand implements Band {
         double middle = axis.x(w) + axis.week() / 2;
         double fixed = standing(w);
         double tending = fixed + work.plantings()[w] + clearing[w].mean();
-        bar(svg, strip, x, width, 0, fixed, "plain", "");
-        bar(svg, strip, x, width, fixed, tending, "tend", "tend");
-        bar(svg, strip, x, width, tending, tending + cutting[w].mean(), "cut", "");
+        bar(svg, strip, x, width, 0, fixed, "plain");
+        bar(svg, strip, x, width, fixed, tending, "tendbox");
+        if (tending > fixed) {
+            double at = x + width / 2;
+            svg.broad(at, strip.y(fixed), at, strip.y(tending), width, "tend");
+        }
+        bar(svg, strip, x, width, tending, tending + cutting[w].mean(), "cut");
         svg.line(middle, strip.y(all[w].low()), middle, strip.y(all[w].high()), "whisker");
         strip.hover(svg, w, figures(w));
-        bar(svg, cool, x, width, 0, cutting[w].mean(), "cut", "");
+        bar(svg, cool, x, width, 0, cutting[w].mean(), "cut");
         if (cutting[w].high() > 0) {
             svg.line(middle, cool.y(cutting[w].low()), middle, cool.y(cutting[w].high()), "whisker");
         }
     }
 
     private static void bar(
-            Svg svg, Strip strip, double x, double width, double from, double to, String look, String pattern) {
+            Svg svg, Strip strip, double x, double width, double from, double to, String look) {
         if (to > from) {
-            svg.rect(x, strip.y(to), width, strip.y(from) - strip.y(to), look, pattern);
+            svg.rect(x, strip.y(to), width, strip.y(from) - strip.y(to), look);
         }
     }
 
@@ -195,7 +198,7 @@ final class HoursBand implements Band {
                 sums[i] += figures[i];
             }
             rows.add(List.of(
-                    say.week(w),
+                    say.shortWeek(w),
                     Say.hours(figures[0]),
                     Say.hours(figures[1]),
                     Say.hours(figures[2]),

@@ -2,7 +2,7 @@ package bedwright.sheet;
 
 /**
  * Colours and lines of the marks. The colours are those of Okabe and Ito, "Color Universal Design" (2008), which people
- * with any common colour vision can tell apart; each comes with a hatching or a letter as well, and with a dark outline.
+ * with any common colour vision can tell apart; each comes with a hatching or a name as well, and with a dark outline.
  */
 final class Look {
     private Look() {}
@@ -11,17 +11,15 @@ final class Look {
     private static final String[] ROLE_COLOURS = {
         "#D55E00", "#0072B2", "#E69F00", "#009E73", "#CC79A7", "#56B4E9", "#F0E442"
     };
-    /** Degrees by which each role's hatching is turned, so that it can be told without colour. */
-    private static final int[] ROLE_TURNS = {45, -45, 0, 90, 20, 70, -20};
+    /** Dashes across a bar, each role's with a rhythm of its own, so that roles can be told without colour. */
+    private static final String[] ROLE_DASHES = {
+        ".9 1.9", ".9 1.1 .9 3.6", "2.2 2.2", ".9 4.2", ".8 1 .8 1 .8 4", "4 1.2", ".8 1.2 2.4 2.4"
+    };
 
     static final int ROLES = ROLE_COLOURS.length;
 
     /** Look of the marks, the same on the page and in a file. */
     static final String MARKS = marks();
-
-    static int turn(int role) {
-        return ROLE_TURNS[role % ROLES];
-    }
 
     /** Number of a role's colour. */
     static int role(int role) {
@@ -53,9 +51,11 @@ final class Look {
                 .ink{stroke:#222;stroke-width:1}
                 .faint{stroke:#888;stroke-width:.7}
                 .plain{fill:#d0d0d0;stroke:#555;stroke-width:.3}
-                .tend{stroke:#555;stroke-width:.3}
+                .tend{stroke:#555;stroke-dasharray:.8 1.8}
+                .tendbox{fill:#fff;stroke:#555;stroke-width:.3}
                 .cut{fill:#0072B2;stroke:#222;stroke-width:.3}
                 .over{fill:#D55E00;stroke:#000;stroke-width:.6}
+                .overlines{fill:none;stroke:#000;stroke-width:.7}
                 .use{fill:#56B4E9;stroke:#0b4f75;stroke-width:.5}
                 .frost{fill:#56B4E9;stroke:#0b4f75;stroke-width:.6}
                 .gust{fill:#777;stroke:#333;stroke-width:.3}
@@ -65,8 +65,8 @@ final class Look {
                 .edge{fill:none;stroke:#000;stroke-width:.6}
                 .thin{stroke-width:.25}
                 .rest{fill:#fff;stroke:#000;stroke-width:.3}
-                .taken{stroke:none}
-                .row{fill:#f6f6f6;stroke:#ccc;stroke-width:.4}
+                .taken{fill:none;stroke:#999;stroke-width:.6}
+                .row{fill:#efefef;stroke:#bbb;stroke-width:.4}
                 .mark:hover .edge{stroke-width:1.8}
                 .break{stroke:#00543d;stroke-width:4;stroke-linecap:round}
                 .gap{stroke:#fff;stroke-width:1;stroke-dasharray:2 4}
@@ -84,7 +84,10 @@ final class Look {
             css.append(".fill").append(r).append("{fill:").append(ROLE_COLOURS[r]).append(";}\n");
             css.append(".tint").append(r).append("{fill:").append(ROLE_COLOURS[r]);
             css.append(";fill-opacity:.38;stroke:").append(ROLE_COLOURS[r]).append(";stroke-width:.5}\n");
-            css.append(".hatch").append(r).append("{stroke:").append(ROLE_COLOURS[r]).append(";stroke-width:1}\n");
+            css.append(".hatch").append(r).append("{stroke:").append(ROLE_COLOURS[r]).append(";stroke-dasharray:");
+            css.append(ROLE_DASHES[r]).append("}\n");
+            css.append(".dot").append(r).append("{stroke:").append(ROLE_COLOURS[r]);
+            css.append(";stroke-width:1.5;stroke-linecap:round;stroke-dasharray:0 3}\n");
         }
         return css.toString();
     }

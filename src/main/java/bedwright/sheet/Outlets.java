@@ -173,7 +173,7 @@ final class Outlets {
                     line.name(),
                     kind(line),
                     promise(line),
-                    first == last ? say.week(first) : say.week(first) + " to " + say.week(last),
+                    first == last ? say.shortWeek(first) : say.shortWeek(first) + " to " + say.shortWeek(last),
                     Say.stems(asked),
                     Say.stems(got.middle()),
                     Say.stems(got.low()),

@@ -48,15 +48,15 @@ final class PlantingsTable {
                 planting.name(),
                 planting.kept().method(),
                 planting.kept().bed(),
-                planting.isWritten() ? "stands" : say.date(planting.kept().sown()),
-                isPlantedOut(planting) ? say.week(planting.heldFrom()) : "",
-                cut ? say.week(planting.cutFrom()) : "not cut",
-                cut ? say.week(planting.cutTo() - 1) : "",
+                planting.isWritten() ? "stands" : say.shortDate(planting.kept().sown()),
+                isPlantedOut(planting) ? say.shortWeek(planting.heldFrom()) : "",
+                cut ? say.shortWeek(planting.cutFrom()) : "not cut",
+                cut ? say.shortWeek(planting.cutTo() - 1) : "",
                 Say.whole(planting.kept().plants()),
                 Say.metres(planting.millimetres()),
                 net == null || planting.netMillimetres() == 0 ? "" : net + ", " + Say.metres(planting.netMillimetres()) + " m",
                 planting.coverFrom() < planting.coverTo()
-                        ? say.week(planting.coverFrom()) + " to " + say.week(planting.coverTo())
+                        ? say.shortWeek(planting.coverFrom()) + " – " + say.shortWeek(planting.coverTo())
                         : "",
                 Say.stems(planting.stems().middle()),
                 Say.stems(planting.stems().low()),

@@ -83,9 +83,9 @@ final class RiskBand implements Band {
     public void draw(Svg svg, TimeAxis axis) {
         svg.text(0, 9, "bold", "Risks");
         new Keys(svg, axis.left())
-                .box("frost", "", "chance of frost")
-                .box("gust", "", "chance of a damaging gust")
-                .box("pest", "", "share taken by pests");
+                .box("frost", "chance of frost")
+                .box("gust", "chance of a damaging gust")
+                .box("pest", "share taken by pests");
         axis.draw(svg, KEYS, height());
         double top = KEYS + TimeAxis.MONTHS;
         if (risks.hasFrost()) {
@@ -134,7 +134,7 @@ final class RiskBand implements Band {
         List<List<String>> rows = new ArrayList<>();
         for (int w = 0; w < season.weeks(); w++) {
             List<String> row = new ArrayList<>();
-            row.add(say.week(w));
+            row.add(say.shortWeek(w));
             if (risks.hasFrost()) {
                 row.add(Say.percent(risks.frostInWeek(w)));
             }

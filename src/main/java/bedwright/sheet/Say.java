@@ -100,6 +100,17 @@ final class Say {
         return dayAndMonth(date) + (withYear ? " " + date.getYear() : "");
     }
 
+    /** "3 May" with the month cut to three letters, for tables. */
+    String shortDate(LocalDate date) {
+        String month = MONTHS[date.getMonthValue() - 1].substring(0, 3);
+        return date.getDayOfMonth() + " " + month + (withYear ? " " + date.getYear() : "");
+    }
+
+    /** The first day of a week, for tables. */
+    String shortWeek(int week) {
+        return shortDate(season.weekStart(week));
+    }
+
     /** "3 May 2027". */
     static String fullDate(LocalDate date) {
         return dayAndMonth(date) + " " + date.getYear();

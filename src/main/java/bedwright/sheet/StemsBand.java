@@ -66,9 +66,9 @@ final class StemsBand implements Band {
     public void draw(Svg svg, TimeAxis axis) {
         svg.text(0, 9, "bold", "Stems a week");
         Keys keys = new Keys(svg, axis.left());
-        keys.box("tint0", "", "8 years in 10").line("usual", "usual year");
+        keys.box("tint0", "8 years in 10").line("usual", "usual year");
         keys.line("promised", "promised").line("asked", "all asked for");
-        keys.box("missing", "", "promised ones short in a usual year").box("rest", "", "short in one year of ten");
+        keys.box("missing", "promised ones short in a usual year").box("rest", "short in one year of ten");
         axis.draw(svg, KEYS, height());
         for (int r = 0; r < roles.size(); r++) {
             RoleWeeks role = roles.get(r);
@@ -127,7 +127,7 @@ final class StemsBand implements Band {
                 if (!role.isQuiet(w)) {
                     Spread ready = role.ready()[w];
                     rows.add(List.of(
-                            say.week(w),
+                            say.shortWeek(w),
                             role.name(),
                             Say.stems(role.asked()[w]),
                             Say.stems(role.promised()[w]),

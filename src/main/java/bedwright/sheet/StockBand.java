@@ -88,9 +88,8 @@ final class StockBand implements Band {
 
     @Override
     public void draw(Svg svg, TimeAxis axis) {
-        svg.lines("over", 45, 3, "ink");
         svg.text(0, 9, "bold", "Trays, nets, cover");
-        new Keys(svg, axis.left()).box("use", "", "in use").box("over", "over", "beyond what is owned").line("limit", "owned");
+        new Keys(svg, axis.left()).box("use", "in use").box("over", "beyond what is owned").line("limit", "owned");
         axis.draw(svg, KEYS, height());
         for (int s = 0; s < stocks.size(); s++) {
             Outcome.StockUse stock = stocks.get(s);
@@ -98,7 +97,13 @@ final class StockBand implements Band {
             double most = Math.max(stock.owned(), peak(stock));
             Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(stock), amount(stock, most));
             svg.path(strip.between(w -> 0, w -> Math.min(stock.use()[w], stock.owned())), "use");
-            svg.path(strip.between(w -> Math.min(stock.owned(), stock.use()[w]), w -> over(stock, w)), "over", "over");
+            svg.path(strip.between(w -> Math.min(stock.owned(), stock.use()[w]), w -> over(stock, w)), "over");
+            for (int w = 0; w < axis.weeks(); w++) {
+                if (over(stock, w) > 0) {
+                    double y = strip.y(stock.use()[w]);
+                    svg.slanted(axis.x(w), y, axis.week(), strip.y(stock.owned()) - y, 3, "overlines");
+                }
+            }
             svg.line(axis.left(), strip.y(stock.owned()), axis.right(), strip.y(stock.owned()), "limit");
             for (int w = 0; w < axis.weeks(); w++) {
                 if (stock.use()[w] > 0) {
@@ -126,7 +131,7 @@ final class StockBand implements Band {
         List<List<String>> rows = new ArrayList<>();
         for (int w = 0; w < season.weeks(); w++) {
             List<String> row = new ArrayList<>();
-            row.add(say.week(w));
+            row.add(say.shortWeek(w));
             for (Outcome.StockUse stock : stocks) {
                 row.add(figure(stock, stock.use()[w]));
             }

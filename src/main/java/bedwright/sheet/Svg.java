@@ -6,12 +6,11 @@ import java.util.Deque;
 
 /**
  * Writes one SVG picture. Numbers have at most two decimals and a point in every locale; texts are escaped. Nothing but
- * classes, patterns of its own and coordinates reaches an attribute.
+ * classes and coordinates reaches an attribute.
  */
 final class Svg {
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
-    private final String id;
     private boolean tagOpen;
 
     /** How a picture stands: within a page, or as a file of its own. */
@@ -28,7 +27,6 @@ final class Svg {
      * @param description what can be seen in it
      */
     Svg(Form form, String id, double width, double height, String title, String description) {
-        this.id = id;
         start("svg");
         if (form == Form.FILE) {
             attribute("xmlns", "http://www.w3.org/2000/svg");
@@ -108,25 +106,13 @@ final class Svg {
     }
 
     Svg rect(double x, double y, double width, double height, String classes) {
-        return rect(x, y, width, height, classes, "");
-    }
-
-    /** A rectangle filled with one of this picture's patterns. */
-    Svg rect(double x, double y, double width, double height, String classes, String pattern) {
         start("rect");
         attribute("x", x);
         attribute("y", y);
         attribute("width", Math.max(0, width));
         attribute("height", Math.max(0, height));
-        looks(classes, pattern);
-        return end();
-    }
-
-    private void looks(String classes, String pattern) {
         attribute("class", classes);
-        if (!pattern.isEmpty()) {
-            attribute("fill", "url(#" + id + "-" + pattern + ")");
-        }
+        return end();
     }
 
     Svg line(double x1, double y1, double x2, double y2, String classes) {
@@ -140,13 +126,9 @@ final class Svg {
     }
 
     Svg path(Outline outline, String classes) {
-        return path(outline, classes, "");
-    }
-
-    Svg path(Outline outline, String classes, String pattern) {
         start("path");
         attribute("d", outline.data());
-        looks(classes, pattern);
+        attribute("class", classes);
         return end();
     }
 
@@ -181,40 +163,29 @@ final class Svg {
     }
 
     /**
-     * A pattern of parallel lines on white.
-     *
-     * @param name letters, digits and hyphens
-     * @param degrees by which the lines are turned from the horizontal
-     * @param apart distance of the lines
-     * @param classes of the lines
+     * A line as broad as a bar is high. With dashes it is a hatching across the bar, which prints as sharp as any line;
+     * patterns are made into coarse dots on the way to paper by some browsers.
      */
-    Svg lines(String name, double degrees, double apart, String classes) {
-        start("pattern");
-        attribute("id", id + "-" + name);
-        attribute("width", apart);
-        attribute("height", apart);
-        attribute("patternUnits", "userSpaceOnUse");
-        attribute("patternTransform", "rotate(" + number(degrees) + ")");
-        rect(0, 0, apart, apart, "paper");
-        line(0, apart / 2, apart, apart / 2, classes);
+    Svg broad(double x1, double y1, double x2, double y2, double width, String classes) {
+        start("line");
+        attribute("x1", x1);
+        attribute("y1", y1);
+        attribute("x2", x2);
+        attribute("y2", y2);
+        attribute("stroke-width", width);
+        attribute("class", classes);
         return end();
     }
 
-    /** A pattern of dots on white, likewise. */
-    Svg dots(String name, double apart, String classes) {
-        start("pattern");
-        attribute("id", id + "-" + name);
-        attribute("width", apart);
-        attribute("height", apart);
-        attribute("patternUnits", "userSpaceOnUse");
-        rect(0, 0, apart, apart, "paper");
-        start("circle");
-        attribute("cx", apart / 2);
-        attribute("cy", apart / 2);
-        attribute("r", apart / 4);
-        attribute("class", classes);
-        end();
-        return end();
+    /** Slanting lines so far apart over a rectangle. */
+    Svg slanted(double x, double y, double width, double height, double apart, String classes) {
+        Outline lines = new Outline();
+        for (double at = apart; at < width + height; at += apart) {
+            double fromX = Math.max(0, at - height);
+            double toX = Math.min(width, at);
+            lines.move(x + fromX, y + at - fromX).line(x + toX, y + at - toX);
+        }
+        return path(lines, classes);
     }
 
     /** The picture, ended. */
