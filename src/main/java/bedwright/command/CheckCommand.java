@@ -1,6 +1,5 @@
 package bedwright.command;
 
-import bedwright.file.Remarks;
 import bedwright.file.SeasonFile;
 import bedwright.season.Lots;
 import bedwright.season.Season;
@@ -50,7 +49,7 @@ final class CheckCommand implements Callable<Integer> {
                 season.standing().size(),
                 season.outlets().size(),
                 season.orders().size());
-        Remarks.of(season).forEach(remark -> out.println("Worth a look: " + remark));
+        SeasonFile.remarks(file).forEach(remark -> out.println("Worth a look: " + remark));
         return Exit.DONE;
     }
 }

@@ -1,7 +1,7 @@
 package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
-import bedwright.file.JsonText;
+import bedwright.file.PlainJson;
 import bedwright.file.SeasonFile;
 import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
@@ -88,7 +88,7 @@ final class ExpectCommand implements Callable<Integer> {
                 .expect(cropIndex, methodIndex, count, bedIndex, sowWeek);
         PrintWriter out = spec.commandLine().getOut();
         if (format == PlanCommand.Format.JSON) {
-            out.print(JsonText.of(json(season, prospect)));
+            out.print(PlainJson.text(json(season, prospect)));
             out.flush();
         } else {
             new Expectation(season, grown.name(), methods.get(methodIndex), beds.get(bedIndex), prospect).print(out);

@@ -14,8 +14,10 @@ import bedwright.season.Caution;
 import bedwright.season.Plan;
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.sheet.SheetFacts;
 import bedwright.sheet.Summary;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -45,6 +47,9 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
     /** How long the process waits on Ctrl-C for the best plan to be written, s. */
     private static final int WAIT_AT_THE_END = 60;
+
+    /** Letters on a line of the summary. */
+    private static final int WIDTH = 100;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -188,13 +193,14 @@ final class PlanCommand implements Callable<Integer> {
                 limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped());
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
         PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
-        folder.write(plan, facts, outcome);
+        SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making);
+        folder.write(plan, shown);
         PrintWriter screen = spec.commandLine().getOut();
         if (format == Format.JSON) {
-            screen.print(PlanFile.text(plan));
+            screen.print(new String(PlanFile.bytes(plan), StandardCharsets.UTF_8));
             screen.flush();
         } else {
-            Summary.lines(facts, outcome).forEach(screen::println);
+            screen.println(Summary.text(shown, WIDTH));
             screen.println("The season sheet lies at " + folder.sheet());
         }
         if (search.isStopped()) {

@@ -2,13 +2,15 @@ package bedwright.command;
 
 import bedwright.file.PlanFile;
 import bedwright.file.Writing;
-import bedwright.plan.Outcome;
-import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
 import bedwright.sheet.PlantingsCsv;
-import bedwright.sheet.SeasonSheet;
+import bedwright.sheet.Sheet;
+import bedwright.sheet.SheetFacts;
+import bedwright.sheet.StemsPicture;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * The folder that a plan lives in.
@@ -17,16 +19,15 @@ import java.nio.file.Path;
  */
 record PlanFolder(Path folder) {
 
+    private static final String PLAN = "plan.json";
+    private static final String SHEET = "season.html";
+
     Path plan() {
-        return folder.resolve("plan.json");
+        return folder.resolve(PLAN);
     }
 
     Path sheet() {
-        return folder.resolve("season.html");
-    }
-
-    private Path plantings() {
-        return folder.resolve("plantings.csv");
+        return folder.resolve(SHEET);
     }
 
     /** Reads the plan. */
@@ -35,18 +36,22 @@ record PlanFolder(Path folder) {
     }
 
     /** Writes the plan with its sheet and table. */
-    void write(Plan plan, PlanFacts facts, Outcome outcome) {
-        write(plan(), PlanFile.text(plan));
-        writePictures(plan, facts, outcome);
+    void write(Plan plan, SheetFacts facts) {
+        Map<String, byte[]> files = pictures(facts);
+        files.put(PLAN, PlanFile.bytes(plan));
+        Writing.saveAll(folder, files);
     }
 
     /** Writes sheet and table alone. */
-    void writePictures(Plan plan, PlanFacts facts, Outcome outcome) {
-        write(sheet(), SeasonSheet.html(facts, outcome, plan.making()));
-        write(plantings(), PlantingsCsv.text(facts, outcome));
+    void writePictures(SheetFacts facts) {
+        Writing.saveAll(folder, pictures(facts));
     }
 
-    private static void write(Path file, String text) {
-        Writing.write(file, text.getBytes(StandardCharsets.UTF_8));
+    private static Map<String, byte[]> pictures(SheetFacts facts) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(SHEET, Sheet.html(facts).getBytes(StandardCharsets.UTF_8));
+        files.put("plantings.csv", PlantingsCsv.of(facts).getBytes(StandardCharsets.UTF_8));
+        files.put("stems.svg", StemsPicture.svg(facts).getBytes(StandardCharsets.UTF_8));
+        return files;
     }
 }

@@ -5,6 +5,7 @@ import bedwright.plan.Outcome;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
+import bedwright.sheet.SheetFacts;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,7 +47,8 @@ final class SheetCommand implements Callable<Integer> {
                     plans.plan() + ": the plan does not score what the file says of it (" + outcome.score() + ", not "
                             + plan.score() + "), so it was changed by hand or made by another version. Make it anew.");
         }
-        plans.writePictures(plan, facts, outcome);
+        plans.writePictures(
+                new SheetFacts(plan.season(), outcome, facts.seasons(), facts.table(), plan.making()));
         spec.commandLine().getOut().println("The season sheet lies at " + plans.sheet());
         return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;
     }
