@@ -32,9 +32,12 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Season season = SeasonFile.read(file);
         PrintWriter out = spec.commandLine().getOut();
-        int methods = season.crops().stream().mapToInt(crop -> crop.methods().size()).sum();
+        int methods =
+                season.crops().stream().mapToInt(crop -> crop.methods().size()).sum();
         int lots = season.pool().stream().mapToInt(Lots::lots).sum();
-        double metres = season.allBeds().stream().mapToDouble(bed -> bed.block().length()).sum();
+        double metres = season.allBeds().stream()
+                .mapToDouble(bed -> bed.block().length())
+                .sum();
         out.printf("%s: no fault.%n", season.name());
         out.printf(
                 "%d weeks from %s; %d beds, %s m; %d crops by %d methods; %d lots to choose from; %d standing; %d outlets,"

@@ -55,7 +55,11 @@ final class ExpectCommand implements Callable<Integer> {
     @Option(names = "--bed", paramLabel = "B", description = "The bed; left out: the first.")
     private @Nullable String bed;
 
-    @Option(names = "--week", required = true, paramLabel = "DATE", description = "A day of the week of sowing, as 2027-04-19.")
+    @Option(
+            names = "--week",
+            required = true,
+            paramLabel = "DATE",
+            description = "A day of the week of sowing, as 2027-04-19.")
     private LocalDate week = LocalDate.EPOCH;
 
     @Option(names = "--plants", paramLabel = "N", description = "Plants; left out: those of a lot, or 100.")
@@ -67,7 +71,8 @@ final class ExpectCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Season season = SeasonFile.read(file);
-        int cropIndex = index("crop", crop, season.crops().stream().map(Crop::name).toList());
+        int cropIndex =
+                index("crop", crop, season.crops().stream().map(Crop::name).toList());
         Crop grown = season.crops().get(cropIndex);
         List<String> methods = grown.methods().stream().map(Method::name).toList();
         int methodIndex = method == null ? 0 : index("method", method, methods);
@@ -108,7 +113,8 @@ final class ExpectCommand implements Callable<Integer> {
         int index = names.indexOf(name);
         if (index < 0) {
             throw new ParameterException(
-                    spec.commandLine(), "No " + what + " is named " + name + "; there are: " + String.join(", ", names));
+                    spec.commandLine(),
+                    "No " + what + " is named " + name + "; there are: " + String.join(", ", names));
         }
         return index;
     }
@@ -127,7 +133,9 @@ final class ExpectCommand implements Callable<Integer> {
         json.put(
                 "firstCuts",
                 Arrays.stream(prospect.firstCuts())
-                        .mapToObj(day -> day == Prospect.NONE ? "never" : season.dateOf(day).toString())
+                        .mapToObj(day -> day == Prospect.NONE
+                                ? "never"
+                                : season.dateOf(day).toString())
                         .toList());
         Map<String, Object> kinds = new LinkedHashMap<>();
         for (int n = 0; n < prospect.kinds().size(); n++) {
@@ -144,13 +152,17 @@ final class ExpectCommand implements Callable<Integer> {
         }
         json.put("stems", kinds);
         json.put("surviving", surviving(prospect.usual()));
-        json.put("survivingBySeason", prospect.seasons().stream().map(ExpectCommand::surviving).toList());
+        json.put(
+                "survivingBySeason",
+                prospect.seasons().stream().map(ExpectCommand::surviving).toList());
         json.put(
                 "work",
                 prospect.tasks().stream()
                         .map(task -> {
                             Map<String, Object> job = new LinkedHashMap<>();
-                            job.put("job", task.job().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                            job.put(
+                                    "job",
+                                    task.job().name().toLowerCase(Locale.ROOT).replace('_', '-'));
                             job.put("week", season.weekStart(task.week()).toString());
                             job.put("minutes", task.minutes());
                             job.put("setUp", task.setUp());

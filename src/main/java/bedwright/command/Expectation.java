@@ -112,8 +112,9 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
             out.printf(", %d tray cells", prospect.cells());
         }
         List<String> costs = new ArrayList<>();
-        prospect.costs().forEach(cost -> costs.add(String.format(
-                Locale.ROOT, "%s %.2f for %s", season.currency().sign(), cost.money(), cost.item())));
+        prospect.costs()
+                .forEach(cost -> costs.add(String.format(
+                        Locale.ROOT, "%s %.2f for %s", season.currency().sign(), cost.money(), cost.item())));
         out.println(costs.isEmpty() ? "." : ", and " + String.join(", ", costs) + ".");
     }
 }

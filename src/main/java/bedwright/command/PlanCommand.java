@@ -57,17 +57,24 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SEASON", description = "The season file.")
     private Path file = Path.of("");
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Folder for the plan; left out: plans/ and the file's name.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the plan; left out: plans/ and the file's name.")
     private @Nullable Path out;
 
-    @Option(names = "--time", paramLabel = "SECONDS", description = "How long to search; left out: 60, unless --moves is given.")
+    @Option(
+            names = "--time",
+            paramLabel = "SECONDS",
+            description = "How long to search; left out: 60, unless --moves is given.")
     private @Nullable Double seconds;
 
     @Option(
             names = "--moves",
             paramLabel = "N",
-            description = "How many moves each of the two searches tries: with it the plan depends on nothing but the season"
-                    + " and the seed.")
+            description =
+                    "How many moves each of the two searches tries: with it the plan depends on nothing but the season"
+                            + " and the seed.")
     private @Nullable Long moves;
 
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the search; left out: 1.")
@@ -76,19 +83,24 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--caution",
             paramLabel = "WORD",
-            description = "Weight of the bad seasons: bold, steady, careful, or 0 to 100 per cent; left out: the file's.")
+            description =
+                    "Weight of the bad seasons: bold, steady, careful, or 0 to 100 per cent; left out: the file's.")
     private @Nullable String caution;
 
     @Option(
             names = "--seasons",
             paramLabel = "N",
-            description = "How many possible seasons to plan over, 1 for the normal season alone; left out: the file's.")
+            description =
+                    "How many possible seasons to plan over, 1 for the normal season alone; left out: the file's.")
     private @Nullable Integer seasons;
 
     @Option(names = "--from", paramLabel = "PLAN", description = "Folder of a plan of this season to begin with.")
     private @Nullable Path from;
 
-    @Option(names = "--format", paramLabel = "text|json", description = "What goes to the screen: a summary, or plan.json.")
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            description = "What goes to the screen: a summary, or plan.json.")
     private Format format = Format.TEXT;
 
     enum Format {
@@ -138,8 +150,8 @@ final class PlanCommand implements Callable<Integer> {
         Season season = SeasonFile.read(file);
         if (caution != null) {
             Caution wanted = Caution.of(caution)
-                    .orElseThrow(() -> usage("--caution takes bold, steady, careful or a whole number from 0 to 100, not "
-                            + caution));
+                    .orElseThrow(() -> usage(
+                            "--caution takes bold, steady, careful or a whole number from 0 to 100, not " + caution));
             season = season.with(wanted);
         }
         if (seasons != null) {
@@ -222,7 +234,8 @@ final class PlanCommand implements Callable<Integer> {
         if (!counted.equals(outcome.score()) || !tally.faults().isEmpty()) {
             throw new Refusal(
                     Exit.OUR_FAULT,
-                    "The plan was refused: counted again from the season file alone it comes to " + counted + ", not to "
+                    "The plan was refused: counted again from the season file alone it comes to " + counted
+                            + ", not to "
                             + outcome.score() + ". " + String.join("; ", tally.faults())
                             + " This is a fault of Bedwright's own; please report it with the season file.");
         }

@@ -34,7 +34,8 @@ final class Progress implements AutoCloseable {
         this.search = search;
         this.err = err;
         this.terminal = terminal;
-        this.clock = Executors.newSingleThreadScheduledExecutor(Thread.ofPlatform().daemon().factory());
+        this.clock = Executors.newSingleThreadScheduledExecutor(
+                Thread.ofPlatform().daemon().factory());
         long every = terminal ? 1 : 10;
         clock.scheduleAtFixedRate(this::tell, every, every, TimeUnit.SECONDS);
     }

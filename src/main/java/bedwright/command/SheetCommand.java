@@ -47,8 +47,7 @@ final class SheetCommand implements Callable<Integer> {
                     plans.plan() + ": the plan does not score what the file says of it (" + outcome.score() + ", not "
                             + plan.score() + "), so it was changed by hand or made by another version. Make it anew.");
         }
-        plans.writePictures(
-                new SheetFacts(plan.season(), outcome, facts.seasons(), facts.table(), plan.making()));
+        plans.writePictures(new SheetFacts(plan.season(), outcome, facts.seasons(), facts.table(), plan.making()));
         spec.commandLine().getOut().println("The season sheet lies at " + plans.sheet());
         return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;
     }

@@ -56,7 +56,8 @@ public record Prospect(
      * @param autumn first autumn frost, as a mean over the cut weeks
      * @param storms storms, as a mean over the cut weeks
      */
-    public record Surviving(double stand, Map<String, Double> pests, double springOrWinter, double autumn, double storms) {
+    public record Surviving(
+            double stand, Map<String, Double> pests, double springOrWinter, double autumn, double storms) {
         /** All causes together. */
         public double all() {
             double left = stand * springOrWinter * autumn * storms;

@@ -127,6 +127,8 @@ record Bar(Stretches.Piece piece, boolean raising, double y, double height) {
             return text;
         }
         // A name of less than three letters says nothing.
-        return letters < least.length() + 5 ? least : text.substring(0, letters - 1).stripTrailing() + "…";
+        return letters < least.length() + 5
+                ? least
+                : text.substring(0, letters - 1).stripTrailing() + "…";
     }
 }

@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param length what it holds, millimetres or cells
  * @param stretches what lies where
  */
-record BedRow(
-        Season season, @Nullable Bed bed, long length, List<Stretches.Stretch> stretches) {
+record BedRow(Season season, @Nullable Bed bed, long length, List<Stretches.Stretch> stretches) {
 
     static BedRow of(Season season, Bed bed, List<Shown> plantings) {
         long length = Rounding.halfUp(1000 * bed.block().length());
@@ -57,15 +56,14 @@ record BedRow(
 
     private long most() {
         return Math.max(
-                length, stretches.stream().mapToLong(Stretches.Stretch::end).max().orElse(0));
+                length,
+                stretches.stream().mapToLong(Stretches.Stretch::end).max().orElse(0));
     }
 
     /** Height at which the thinnest bar is so high. */
     double heightFor(double thinnest) {
-        long least = stretches.stream()
-                .mapToLong(Stretches.Stretch::length)
-                .min()
-                .orElse(length);
+        long least =
+                stretches.stream().mapToLong(Stretches.Stretch::length).min().orElse(length);
         return thinnest * most() / Math.max(1, least);
     }
 

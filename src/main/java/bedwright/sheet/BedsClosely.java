@@ -56,9 +56,7 @@ final class BedsClosely {
         String id = "closely-" + (figures.size() + 1);
         String first = rows.getFirst().name();
         String last = rows.getLast().name();
-        String heading = rows.getFirst().bed() == null
-                ? "In trays"
-                : rows.size() == 1 ? first : first + " to " + last;
+        String heading = rows.getFirst().bed() == null ? "In trays" : rows.size() == 1 ? first : first + " to " + last;
         double height = TimeAxis.MONTHS + 2;
         for (BedRow row : rows) {
             height += height(row);

@@ -40,8 +40,8 @@ record Bouquets(String order, boolean event, int week, long ordered, Spread whol
             for (int w = 0; w < ordered.length; w++) {
                 if (ordered[w] > 0) {
                     int week = w;
-                    Spread whole = Spread.of(
-                            outcome.seasons(), k -> whole(outcome, recipe, lines, ordered[week], week, k));
+                    Spread whole =
+                            Spread.of(outcome.seasons(), k -> whole(outcome, recipe, lines, ordered[week], week, k));
                     all.add(new Bouquets(order.name(), order.event(), w, ordered[w], whole));
                 }
             }
@@ -61,8 +61,7 @@ record Bouquets(String order, boolean event, int week, long ordered, Spread whol
         return ordered;
     }
 
-    private static long whole(
-            Outcome outcome, Recipe recipe, List<DemandLine> lines, long ordered, int week, int k) {
+    private static long whole(Outcome outcome, Recipe recipe, List<DemandLine> lines, long ordered, int week, int k) {
         long whole = ordered;
         for (DemandLine line : lines) {
             double stems = 100 * recipe.lines().get(line.line()).stems();
@@ -96,8 +95,7 @@ record Bouquets(String order, boolean event, int week, long ordered, Spread whol
                 Table.Column.number("Whole in a usual year"),
                 Table.Column.number("in a bad one (1 in 10)"),
                 Table.Column.number("mean"));
-        List<List<String>> totals =
-                List.of(List.of("All orders", "", Say.whole(ordered), "", "", Say.tenth(mean)));
+        List<List<String>> totals = List.of(List.of("All orders", "", Say.whole(ordered), "", "", Say.tenth(mean)));
         return new Table("bouquets-table", "Whole bouquets by order and week", columns, rows, totals);
     }
 

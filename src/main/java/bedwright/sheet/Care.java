@@ -26,7 +26,9 @@ final class Care {
         boolean tunnel = season.beds().stream().anyMatch(block -> block.tunnel() != null);
         if (!season.site().storms().isEmpty()) {
             sentences.add("In strong wind stay away from old trees and windbreaks, where limbs fall, and"
-                    + (tunnel ? " out of tunnels, whose covers can tear and frames give way." : " leave covers and nets alone."));
+                    + (tunnel
+                            ? " out of tunnels, whose covers can tear and frames give way."
+                            : " leave covers and nets alone."));
         }
         if (tunnel) {
             sentences.add("A closed tunnel grows hot quickly: open it first, and do heavy work there early.");
@@ -42,12 +44,14 @@ final class Care {
     private static String sentence(Hazard hazard) {
         return switch (hazard) {
             case SAP -> "The sap irritates skin and eyes: gloves, long sleeves, wash off.";
-            case SUN_AND_SAP -> "Sap on the skin makes it burn in sunlight, days later too: cover the skin, wash off sap"
-                    + " at once and keep out of the sun.";
+            case SUN_AND_SAP ->
+                "Sap on the skin makes it burn in sunlight, days later too: cover the skin, wash off sap"
+                        + " at once and keep out of the sun.";
             case POISONOUS -> "Poisonous to eat: keep children and animals away, never beside food.";
             case POISONOUS_SEED -> "The seed is poisonous to eat: lock it away from children, animals and food.";
-            case TREATED_SEED -> "The seed is often sold treated: read its label, wear gloves, don't eat or feed it, keep"
-                    + " dust down.";
+            case TREATED_SEED ->
+                "The seed is often sold treated: read its label, wear gloves, don't eat or feed it, keep"
+                        + " dust down.";
             case ALLERGY -> "Pollen or dust can trouble people with allergies: cut it in the open, wear a mask.";
             case PRICKLY -> "Thorns or stiff hairs: gloves and long sleeves.";
         };

@@ -52,7 +52,8 @@ final class Fullness {
                     : Spread.of(outcome.seasons(), k -> Math.max(0, work.all(week, k) - work.own()[week]))
                             .mean();
         }
-        List<String> full = runs(w -> work.own()[w] >= NO_LIMIT ? 0 : mean(w) / Math.max(1, work.own()[w] + work.hired()[w]));
+        List<String> full =
+                runs(w -> work.own()[w] >= NO_LIMIT ? 0 : mean(w) / Math.max(1, work.own()[w] + work.hired()[w]));
         String sentence = "Hours: most in the week of " + say.week(peak) + ", " + Say.hours(mean(peak))
                 + " in the mean; beyond own hands " + Say.hours(hired) + " in the season. ";
         return sentence + (full.isEmpty() ? "Never full." : "Full, own and hired, in the " + join(full) + ".");
@@ -106,7 +107,10 @@ final class Fullness {
         String named = Character.toUpperCase(head.charAt(0)) + head.substring(1);
         if (most > stock.owned()) {
             String more = StockBand.amount(stock, most - stock.owned());
-            return named + (stock.canBuy() ? " To buy: " + more + ", " + say.money(stock.extra()) + "." : " Missing: " + more + ".");
+            return named
+                    + (stock.canBuy()
+                            ? " To buy: " + more + ", " + say.money(stock.extra()) + "."
+                            : " Missing: " + more + ".");
         }
         List<String> full = runs(w -> (double) stock.use()[w] / Math.max(1, stock.owned()));
         return full.isEmpty() ? named : named + " Full in the " + join(full) + ".";

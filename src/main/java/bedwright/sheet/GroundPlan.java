@@ -144,7 +144,8 @@ final class GroundPlan {
                 .line(x(bed.start()) - acrossX, y(bed.start()) - acrossY)
                 .close();
         boolean tunnel = bed.block().tunnel() != null;
-        String figures = bed.name() + (tunnel ? " (tunnel)" : "") + ", " + Say.tenth(bed.block().length()) + " m"
+        String figures = bed.name() + (tunnel ? " (tunnel)" : "") + ", "
+                + Say.tenth(bed.block().length()) + " m"
                 + (side == null ? "" : ": " + Say.percent(speed) + " of the open wind");
         int shade = side == null ? SHADES - 1 : Math.clamp((int) Math.floor(speed * SHADES), 0, SHADES - 1);
         svg.mark("mark", figures).path(outline, "bed shade" + shade).end();
@@ -189,7 +190,13 @@ final class GroundPlan {
     private void compass(Svg svg) {
         double bottom = height - 8;
         svg.line(14, bottom, 14, bottom - 22, "ink");
-        svg.path(new Svg.Outline().move(14, bottom - 28).line(10, bottom - 18).line(18, bottom - 18).close(), "arrow");
+        svg.path(
+                new Svg.Outline()
+                        .move(14, bottom - 28)
+                        .line(10, bottom - 18)
+                        .line(18, bottom - 18)
+                        .close(),
+                "arrow");
         svg.text(22, bottom - 16, "bold", "N");
         double metres = 1;
         for (double step : new double[] {2, 5, 10, 20, 50, 100, 200, 500, 1000}) {
@@ -205,8 +212,8 @@ final class GroundPlan {
 
     /** Beds with their shelter from each side. */
     Table table() {
-        List<Table.Column> columns = new ArrayList<>(List.of(
-                Table.Column.text("Bed"), Table.Column.number("Metres"), Table.Column.text("Tunnel")));
+        List<Table.Column> columns = new ArrayList<>(
+                List.of(Table.Column.text("Bed"), Table.Column.number("Metres"), Table.Column.text("Tunnel")));
         for (Site.StormSide side : season.site().storms()) {
             columns.add(Table.Column.number("Wind left, from " + Risks.side(side.from())));
         }
@@ -214,9 +221,7 @@ final class GroundPlan {
         List<List<String>> rows = new ArrayList<>();
         for (Bed bed : beds) {
             List<String> row = new ArrayList<>(List.of(
-                    bed.name(),
-                    Say.tenth(bed.block().length()),
-                    bed.block().tunnel() == null ? "" : "yes"));
+                    bed.name(), Say.tenth(bed.block().length()), bed.block().tunnel() == null ? "" : "yes"));
             for (Site.StormSide side : season.site().storms()) {
                 row.add(Say.percent(Shelter.relativeSpeed(season, bed, side.from())));
             }

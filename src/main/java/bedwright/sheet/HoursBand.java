@@ -104,8 +104,8 @@ final class HoursBand implements Band {
         }
         double top = KEYS + TimeAxis.MONTHS;
         Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, "all work", Say.hours(most));
-        Strip cool = Strip.of(axis, top + STRIP + GAP, CUTTING, mostCutting)
-                .frame(svg, "cutting", Say.hours(mostCutting));
+        Strip cool =
+                Strip.of(axis, top + STRIP + GAP, CUTTING, mostCutting).frame(svg, "cutting", Say.hours(mostCutting));
         for (int w = 0; w < weeks; w++) {
             drawWeek(svg, axis, strip, cool, w);
         }
@@ -135,8 +135,7 @@ final class HoursBand implements Band {
         }
     }
 
-    private static void bar(
-            Svg svg, Strip strip, double x, double width, double from, double to, String look) {
+    private static void bar(Svg svg, Strip strip, double x, double width, double from, double to, String look) {
         if (to > from) {
             svg.rect(x, strip.y(to), width, strip.y(from) - strip.y(to), look);
         }

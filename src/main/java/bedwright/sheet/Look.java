@@ -27,8 +27,7 @@ final class Look {
     }
 
     private static String marks() {
-        StringBuilder css = new StringBuilder(
-                """
+        StringBuilder css = new StringBuilder("""
                 svg{font-family:"Liberation Sans",Arial,Helvetica,sans-serif;font-size:10px}
                 svg text{fill:#111}
                 .paper{fill:#fff}
@@ -81,10 +80,18 @@ final class Look {
                 .arrow{fill:#222;stroke:#222;stroke-width:1}
                 """);
         for (int r = 0; r < ROLES; r++) {
-            css.append(".fill").append(r).append("{fill:").append(ROLE_COLOURS[r]).append(";}\n");
+            css.append(".fill")
+                    .append(r)
+                    .append("{fill:")
+                    .append(ROLE_COLOURS[r])
+                    .append(";}\n");
             css.append(".tint").append(r).append("{fill:").append(ROLE_COLOURS[r]);
             css.append(";fill-opacity:.38;stroke:").append(ROLE_COLOURS[r]).append(";stroke-width:.5}\n");
-            css.append(".hatch").append(r).append("{stroke:").append(ROLE_COLOURS[r]).append(";stroke-dasharray:");
+            css.append(".hatch")
+                    .append(r)
+                    .append("{stroke:")
+                    .append(ROLE_COLOURS[r])
+                    .append(";stroke-dasharray:");
             css.append(ROLE_DASHES[r]).append("}\n");
             css.append(".dot").append(r).append("{stroke:").append(ROLE_COLOURS[r]);
             css.append(";stroke-width:1.5;stroke-linecap:round;stroke-dasharray:0 3}\n");

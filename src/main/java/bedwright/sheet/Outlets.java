@@ -34,7 +34,8 @@ final class Outlets {
         this.lines = outcome.demand().stream()
                 .filter(line -> Arrays.stream(line.asked()).sum() > 0)
                 .sorted(Comparator.comparingInt(Outlets::rank)
-                        .thenComparing(Comparator.comparingInt(DemandLine::weight).reversed())
+                        .thenComparing(
+                                Comparator.comparingInt(DemandLine::weight).reversed())
                         .thenComparingInt(DemandLine::index))
                 .toList();
     }
@@ -57,8 +58,7 @@ final class Outlets {
     }
 
     private Spread missing(DemandLine line, int week) {
-        return Spread.of(
-                outcome.seasons(), k -> line.asked()[week] - (long) outcome.served()[line.index()][week][k]);
+        return Spread.of(outcome.seasons(), k -> line.asked()[week] - (long) outcome.served()[line.index()][week][k]);
     }
 
     /** For each promised line and run of weeks in which it goes short, a sentence. */
@@ -182,8 +182,8 @@ final class Outlets {
             askedInAll += asked;
             meanInAll += got.mean();
         }
-        List<List<String>> totals = List.of(
-                List.of("All", "", "", "", Say.stems(askedInAll), "", "", Say.stems(meanInAll), ""));
+        List<List<String>> totals =
+                List.of(List.of("All", "", "", "", Say.stems(askedInAll), "", "", Say.stems(meanInAll), ""));
         return new Table("outlets-table", "Who gets what in the season, in stems", columns, rows, totals);
     }
 

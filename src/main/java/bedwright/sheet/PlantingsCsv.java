@@ -21,7 +21,8 @@ public final class PlantingsCsv {
      */
     public static String of(SheetFacts facts) {
         StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(
                     "number",
                     "crop",

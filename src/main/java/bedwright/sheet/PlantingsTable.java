@@ -54,7 +54,9 @@ final class PlantingsTable {
                 cut ? say.shortWeek(planting.cutTo() - 1) : "",
                 Say.whole(planting.kept().plants()),
                 Say.metres(planting.millimetres()),
-                net == null || planting.netMillimetres() == 0 ? "" : net + ", " + Say.metres(planting.netMillimetres()) + " m",
+                net == null || planting.netMillimetres() == 0
+                        ? ""
+                        : net + ", " + Say.metres(planting.netMillimetres()) + " m",
                 planting.coverFrom() < planting.coverTo()
                         ? say.shortWeek(planting.coverFrom()) + " – " + say.shortWeek(planting.coverTo())
                         : "",

@@ -66,7 +66,8 @@ final class RiskBand implements Band {
         for (int w = 1; w < season.weeks(); w++) {
             at = chance.applyAsDouble(w) > chance.applyAsDouble(at) ? w : at;
         }
-        return name + ": at most " + Say.percent(chance.applyAsDouble(at)) + ", from the week of " + say.week(at) + ". ";
+        return name + ": at most " + Say.percent(chance.applyAsDouble(at)) + ", from the week of " + say.week(at)
+                + ". ";
     }
 
     private static String gustName(Site.StormSide side) {
@@ -94,7 +95,13 @@ final class RiskBand implements Band {
         }
         for (Site.StormSide side : season.site().storms()) {
             String tail = " of a damaging gust from " + Risks.side(side.from());
-            draw(svg, strip(axis, top, w -> risks.gust(side, w)), gustName(side), "gust", tail, w -> risks.gust(side, w));
+            draw(
+                    svg,
+                    strip(axis, top, w -> risks.gust(side, w)),
+                    gustName(side),
+                    "gust",
+                    tail,
+                    w -> risks.gust(side, w));
             top += STRIP + GAP;
         }
         for (Pest pest : season.pests()) {

@@ -9,7 +9,17 @@ import java.util.Locale;
 /** Figures and dates as a grower reads them. The same in every locale. */
 final class Say {
     private static final String[] MONTHS = {
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
         "December"
     };
     /** A season longer than this meets the same date twice, so that dates need their year. */

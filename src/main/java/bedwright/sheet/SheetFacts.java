@@ -23,8 +23,9 @@ public record SheetFacts(
     public SheetFacts {
         seasons = List.copyOf(seasons);
         if (outcome.seasons() != seasons.size() || prospects.seasons() != seasons.size()) {
-            throw new IllegalArgumentException("A sheet of " + seasons.size() + " possible seasons can't show an outcome of "
-                    + outcome.seasons() + " and prospects of " + prospects.seasons());
+            throw new IllegalArgumentException(
+                    "A sheet of " + seasons.size() + " possible seasons can't show an outcome of " + outcome.seasons()
+                            + " and prospects of " + prospects.seasons());
         }
     }
 }

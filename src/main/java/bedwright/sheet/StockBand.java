@@ -89,7 +89,10 @@ final class StockBand implements Band {
     @Override
     public void draw(Svg svg, TimeAxis axis) {
         svg.text(0, 9, "bold", "Trays, nets, cover");
-        new Keys(svg, axis.left()).box("use", "in use").box("over", "beyond what is owned").line("limit", "owned");
+        new Keys(svg, axis.left())
+                .box("use", "in use")
+                .box("over", "beyond what is owned")
+                .line("limit", "owned");
         axis.draw(svg, KEYS, height());
         for (int s = 0; s < stocks.size(); s++) {
             Outcome.StockUse stock = stocks.get(s);

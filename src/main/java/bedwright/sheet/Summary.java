@@ -61,9 +61,7 @@ public final class Summary {
         parts.add(new Part("full", "Where it is full", new Fullness(facts.season(), facts.outcome()).sentences()));
         parts.add(new Part("gusts", "Gusts to reckon with", summary.gusts()));
         parts.add(new Part(
-                "weak",
-                "Figures to doubt",
-                new WeakFigures(facts.season(), facts.outcome(), plantings).sentences()));
+                "weak", "Figures to doubt", new WeakFigures(facts.season(), facts.outcome(), plantings).sentences()));
         parts.add(new Part("care", "Take care", Care.sentences(facts.season(), plantings)));
         parts.add(new Part("made", "How it was made", summary.made()));
         return List.copyOf(parts);
@@ -120,7 +118,8 @@ public final class Summary {
         lines.add(money());
         lines.add(costs());
         long crops = plantings.stream().map(p -> p.crop().name()).distinct().count();
-        lines.add(Say.count(plantings.size(), "planting", "plantings") + " of " + Say.count(crops, "crop", "crops") + " on "
+        lines.add(Say.count(plantings.size(), "planting", "plantings") + " of " + Say.count(crops, "crop", "crops")
+                + " on "
                 + Say.count(season.allBeds().size(), "bed", "beds") + ", " + season.weeks() + " weeks from "
                 + Say.fullDate(season.starts()) + ".");
         return lines;
@@ -183,7 +182,9 @@ public final class Summary {
                     + (usual.isPresent()
                             ? "strongest gust of a usual year " + Say.whole(usual.getAsDouble()) + " m/s"
                             : "no damaging gust in a usual year")
-                    + (tenth.isPresent() ? ", in one year of ten " + Say.whole(tenth.getAsDouble()) + " m/s or more." : "."));
+                    + (tenth.isPresent()
+                            ? ", in one year of ten " + Say.whole(tenth.getAsDouble()) + " m/s or more."
+                            : "."));
         }
         return lines.isEmpty() ? List.of("The season file names no storms.") : lines;
     }
@@ -191,10 +192,11 @@ public final class Summary {
     private List<String> made() {
         List<String> lines = new ArrayList<>();
         int percent = season.caution().percent();
-        lines.add("Caution: " + word(season.caution()) + ". " + percent + " % of the weight lies on the worst fifth of the"
-                + " possible seasons, the rest on their mean.");
+        lines.add("Caution: " + word(season.caution()) + ". " + percent
+                + " % of the weight lies on the worst fifth of the" + " possible seasons, the rest on their mean.");
         lines.add("The plan was weighed over " + Say.count(outcome.seasons(), "possible season", "possible seasons")
-                + seedOfSeasons() + ". In none of them does it react: nothing is sown again or moved once the season runs. So"
+                + seedOfSeasons()
+                + ". In none of them does it react: nothing is sown again or moved once the season runs. So"
                 + " it insures more than a grower needs who watches and mends.");
         Plan.Making making = facts.making();
         List<String> limits = new ArrayList<>();
@@ -206,10 +208,12 @@ public final class Summary {
         if (moves != null) {
             limits.add(Say.whole(moves) + " moves for each search");
         }
-        lines.add("Made with seed " + making.seed() + (limits.isEmpty() ? "" : " and a limit of " + String.join(", ", limits))
+        lines.add("Made with seed " + making.seed()
+                + (limits.isEmpty() ? "" : " and a limit of " + String.join(", ", limits))
                 + (making.interrupted() ? "; interrupted before its end, the best plan so far is shown." : "."));
-        lines.add("A usual year is the middle one of the possible seasons, a bad or a good one that which a tenth of them"
-                + " are worse or better than, each figure for itself.");
+        lines.add(
+                "A usual year is the middle one of the possible seasons, a bad or a good one that which a tenth of them"
+                        + " are worse or better than, each figure for itself.");
         return lines;
     }
 
@@ -217,7 +221,9 @@ public final class Summary {
         if (!season.possible().given().isEmpty()) {
             return " given in the season file";
         }
-        return outcome.seasons() == 1 ? ", the normal one" : ", drawn with seed " + season.possible().seed();
+        return outcome.seasons() == 1
+                ? ", the normal one"
+                : ", drawn with seed " + season.possible().seed();
     }
 
     private static String word(Caution caution) {

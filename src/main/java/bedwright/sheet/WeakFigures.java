@@ -64,7 +64,8 @@ final class WeakFigures {
         double[][] worth = new double[season.roles().size()][season.weeks()];
         for (DemandLine line : outcome.demand()) {
             for (int w = 0; w < season.weeks(); w++) {
-                worth[line.role()][w] += line.price() * Spread.of(outcome.served()[line.index()][w]).mean();
+                worth[line.role()][w] += line.price()
+                        * Spread.of(outcome.served()[line.index()][w]).mean();
             }
         }
         List<RoleWeeks> roles = RoleWeeks.of(season, outcome);
@@ -81,7 +82,8 @@ final class WeakFigures {
     List<String> sentences() {
         // Every date and stem rests on these two; the others bear on losses.
         List<Map.Entry<String, Weak>> leaning = byCrop.entrySet().stream()
-                .filter(e -> e.getValue().figures.contains("stems") || e.getValue().figures.contains("firstCut"))
+                .filter(e -> e.getValue().figures.contains("stems")
+                        || e.getValue().figures.contains("firstCut"))
                 .sorted(Comparator.comparingDouble((Map.Entry<String, Weak> e) -> -e.getValue().money)
                         .thenComparing(Map.Entry::getKey))
                 .toList();
@@ -91,7 +93,8 @@ final class WeakFigures {
         sentences.add(
                 leaning.isEmpty()
                         ? "No crop of this plan rests on a weak figure for its stems or its first cut."
-                        : "Crops whose stems or first cut are a guess bear " + Say.percent(stems > 0 ? weakStems / stems : 0)
+                        : "Crops whose stems or first cut are a guess bear "
+                                + Say.percent(stems > 0 ? weakStems / stems : 0)
                                 + " of the stems and about " + Say.percent(money > 0 ? weakMoney / money : 0)
                                 + " of what the stems bring:");
         for (Map.Entry<String, Weak> entry : leaning.subList(0, Math.min(NAMED, leaning.size()))) {
@@ -99,9 +102,11 @@ final class WeakFigures {
         }
         if (leaning.size() > NAMED) {
             sentences.add("Likewise, with less hanging on them: "
-                    + String.join(", ", leaning.subList(NAMED, leaning.size()).stream()
-                            .map(Map.Entry::getKey)
-                            .toList())
+                    + String.join(
+                            ", ",
+                            leaning.subList(NAMED, leaning.size()).stream()
+                                    .map(Map.Entry::getKey)
+                                    .toList())
                     + ".");
         }
         List<String> others = byCrop.entrySet().stream()
