@@ -16,8 +16,10 @@ final class GroundPlan {
     private static final double WIDTH = 560;
     private static final double MOST_HEIGHT = 620;
     private static final double MARGIN = 30;
-    /** Shades from the open wind to full lee: lightness in per cent of each fifth. */
+    /** Shades from full lee to the open wind, one for each fifth of it that is left. */
     private static final int SHADES = 5;
+    /** How far beside a line its name stands. */
+    private static final double BESIDE = 5;
 
     private final Season season;
     private final List<Bed> beds;
@@ -121,7 +123,11 @@ final class GroundPlan {
 
     /** Writes beside a line, along it and never upside down. */
     private void label(Svg svg, String text, Point from, Point to, Point at) {
-        svg.turned(x(at), y(at), upright(from, to), 9, "halo mid above", text);
+        double turn = upright(from, to);
+        double radians = Math.toRadians(turn);
+        double x = x(at) + BESIDE * StrictMath.sin(radians);
+        double y = y(at) - BESIDE * StrictMath.cos(radians);
+        svg.turned(x, y, turn, 9, "halo mid", text);
     }
 
     private double upright(Point from, Point to) {
@@ -153,7 +159,7 @@ final class GroundPlan {
             svg.path(outline, "tunnel");
         }
         String text = bed.name() + (side == null ? "" : "  " + Say.percent(speed));
-        double size = Math.clamp(2 * half * 0.95, 6, 11);
+        double size = Math.clamp((2 * half + bed.block().path() * scale) * 0.85, 6, 11);
         Point at = bed.at(0.5);
         double turn = upright(bed.start(), bed.end());
         double radians = Math.toRadians(turn);
