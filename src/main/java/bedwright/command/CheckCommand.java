@@ -5,6 +5,7 @@ import bedwright.season.Lots;
 import bedwright.season.Season;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,8 +39,9 @@ final class CheckCommand implements Callable<Integer> {
         double metres = season.allBeds().stream()
                 .mapToDouble(bed -> bed.block().length())
                 .sum();
-        out.printf("%s: no fault.%n", season.name());
+        out.printf(Locale.ROOT, "%s: no fault.%n", season.name());
         out.printf(
+                Locale.ROOT,
                 "%d weeks from %s; %d beds, %s m; %d crops by %d methods; %d lots to choose from; %d standing; %d outlets,"
                         + " %d orders.%n",
                 season.weeks(),

@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
 record Expectation(Season season, String crop, String method, String bed, Prospect prospect) {
 
     void print(PrintWriter out) {
-        out.printf("%s, %s, bed %s: %d plants on %s m%n", crop, method, bed, prospect.plants(), metres());
+        out.printf(Locale.ROOT, "%s, %s, bed %s: %d plants on %s m%n", crop, method, bed, prospect.plants(), metres());
         out.println("  sown, set or started   " + Words.day(season, prospect.sowDay()));
         if (prospect.groundDay() != prospect.sowDay()) {
             out.println("  planted out            " + Words.day(season, prospect.groundDay()));
@@ -51,6 +51,7 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
             return;
         }
         out.printf(
+                Locale.ROOT,
                 "  first cut, possible    %s to %s%s%n",
                 Words.day(season, days[0]),
                 Words.day(season, days[days.length - 1]),
@@ -99,17 +100,21 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
         double mean = prospect.seasons().stream().mapToDouble(share).average().orElse(1);
         double worst = prospect.seasons().stream().mapToDouble(share).min().orElse(1);
         out.printf(
+                Locale.ROOT,
                 "  %-24s %6s  %6s   %6s%n",
-                cause, Words.percent(share.applyAsDouble(prospect.usual())), Words.percent(mean), Words.percent(worst));
+                cause,
+                Words.percent(share.applyAsDouble(prospect.usual())),
+                Words.percent(mean),
+                Words.percent(worst));
     }
 
     private void takes(PrintWriter out) {
         double minutes = prospect.tasks().stream()
                 .mapToDouble(task -> task.minutes() + task.setUp())
                 .sum();
-        out.printf("It takes %s hours of work before cutting", Words.number(minutes / 60));
+        out.printf(Locale.ROOT, "It takes %s hours of work before cutting", Words.number(minutes / 60));
         if (prospect.cells() > 0) {
-            out.printf(", %d tray cells", prospect.cells());
+            out.printf(Locale.ROOT, ", %d tray cells", prospect.cells());
         }
         List<String> costs = new ArrayList<>();
         prospect.costs()

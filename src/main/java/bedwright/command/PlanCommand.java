@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -115,8 +116,10 @@ final class PlanCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         err.printf(
+                Locale.ROOT,
                 "Working out what each planting would give in %d possible season%s …%n",
-                possible.size(), possible.size() == 1 ? "" : "s");
+                possible.size(),
+                possible.size() == 1 ? "" : "s");
         PlanFacts facts = PlanFacts.of(season, possible);
         int[] start = start(facts);
         Search search = new Search(facts, limits);

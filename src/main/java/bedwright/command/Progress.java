@@ -37,7 +37,7 @@ final class Progress implements AutoCloseable {
         this.clock = Executors.newSingleThreadScheduledExecutor(
                 Thread.ofPlatform().daemon().factory());
         long every = terminal ? 1 : 10;
-        clock.scheduleAtFixedRate(this::tell, every, every, TimeUnit.SECONDS);
+        var unused = clock.scheduleAtFixedRate(this::tell, every, every, TimeUnit.SECONDS);
     }
 
     private void tell() {
