@@ -16,17 +16,15 @@ final class BedsClosely {
 
     private static final double GAP = 4;
 
-    private final Season season;
     private final TimeAxis axis;
     private final List<Figure> figures = new ArrayList<>();
 
-    private BedsClosely(Season season, TimeAxis axis) {
-        this.season = season;
+    private BedsClosely(TimeAxis axis) {
         this.axis = axis;
     }
 
     static List<Figure> figures(Season season, List<Shown> plantings, TimeAxis axis) {
-        BedsClosely closely = new BedsClosely(season, axis);
+        BedsClosely closely = new BedsClosely(axis);
         List<BedRow> together = new ArrayList<>();
         double height = 0;
         for (Bed bed : season.allBeds()) {

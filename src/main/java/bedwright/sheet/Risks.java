@@ -17,12 +17,10 @@ final class Risks {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
     private static final int DAYS = 7;
 
-    private final Season season;
     private final SiteClimate climate;
     private final @Nullable FrostDates frost;
 
     Risks(Season season) {
-        this.season = season;
         this.climate = SiteClimate.of(season);
         this.frost = FrostDates.of(season).orElse(null);
     }

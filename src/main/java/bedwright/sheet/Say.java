@@ -55,7 +55,8 @@ final class Say {
     static String tenth(double value) {
         long tenths = Rounding.halfUp(Math.abs(value) * 10);
         String sign = value < 0 && tenths > 0 ? "−" : "";
-        return sign + whole(tenths / 10) + (tenths % 10 == 0 ? "" : "." + tenths % 10);
+        long ones = tenths / 10;
+        return sign + whole(ones) + (tenths % 10 == 0 ? "" : "." + tenths % 10);
     }
 
     /** Hundredths of stems as whole stems. */
