@@ -93,7 +93,7 @@ class StretchesTest {
         for (int i = 1; i <= 200; i++) {
             int from = random.nextInt(weeks);
             int to = from + 1 + random.nextInt(Math.min(6, weeks - from));
-            long amount = 1 + random.nextInt(300);
+            long amount = 1L + random.nextInt(300);
             boolean fits = true;
             for (int w = from; w < to; w++) {
                 fits &= used[w] + amount <= length;
