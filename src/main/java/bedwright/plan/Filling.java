@@ -5,18 +5,20 @@ import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where the stems of one role go in a week: they fill the lines that ask for them in the order of what one more own
  * stem is worth there, each as far as every enclosing kind still has stems and room. On a tree of kinds (a laminar
  * family) this greedy filling brings the most that any filling could.
  *
- * <p>A role's kinds are numbered from 0 in the order of the season's tree, so a kind comes after the one that holds it.
+ * <p>A role's kinds, as far as they are told apart ({@link KindCells}), are numbered from 0, the role itself first, each
+ * after the one that holds it.
  * All work is done for all possible seasons at once, seasons innermost.
  */
 final class Filling {
     final int role;
-    /** First node of the role in the season's tree; its kinds follow. */
+    /** First of the role's kinds that are told apart; the others follow. */
     final int firstNode;
 
     final int nodes;
@@ -26,6 +28,9 @@ final class Filling {
     final long clearRate;
     private final int[] parent;
     private final int[] most;
+    /** Kinds of which only so many can be sold. */
+    private final int[] capped;
+
     /** For each week the lines that ask for stems in it, in filling order. */
     private final Asked[][] asked;
 
@@ -38,27 +43,26 @@ final class Filling {
         this.nodes = parent.length;
         this.parent = parent;
         this.most = most;
+        this.capped = IntStream.range(0, most.length)
+                .filter(n -> most[n] != Integer.MAX_VALUE)
+                .toArray();
         this.asked = asked;
         this.cutRate = cutRate;
         this.clearRate = clearRate;
     }
 
-    static Filling of(Season season, KindTree kinds, int role, Demand demand, long ownRate) {
+    static Filling of(Season season, KindTree kinds, KindCells cells, int role, Demand demand, long ownRate) {
         int first = 0;
-        while (kinds.role(first) != role) {
+        while (kinds.role(cells.node(first)) != role) {
             first++;
         }
-        int end = first;
-        while (end < kinds.size() && kinds.role(end) == role) {
-            end++;
-        }
+        int end = cells.endWithin(first);
         int[] parent = new int[end - first];
         int[] most = new int[end - first];
         for (int n = 0; n < parent.length; n++) {
-            parent[n] = kinds.parent(first + n) - first;
-            most[n] = (int) Math.min(kinds.mostAWeek(first + n), Integer.MAX_VALUE);
+            parent[n] = cells.parent(first + n) < 0 ? -1 : cells.parent(first + n) - first;
+            most[n] = (int) Math.min(kinds.mostAWeek(cells.node(first + n)), Integer.MAX_VALUE);
         }
-        parent[0] = -1;
         long cutRate = Grains.cuttingRate(season.roles().get(role).cutting());
         long clearRate = Grains.cuttingRate(season.roles().get(role).clearing());
         List<DemandLine> order = demand.fillingOrder(role, (cutRate - clearRate) * ownRate);
@@ -67,7 +71,7 @@ final class Filling {
             List<Asked> inWeek = new ArrayList<>();
             for (DemandLine line : order) {
                 if (line.asked()[w] > 0) {
-                    inWeek.add(asked(line, first, w));
+                    inWeek.add(asked(line, cells.of(line.node()) - first, w));
                 }
             }
             asked[w] = inWeek.toArray(Asked[]::new);
@@ -75,11 +79,10 @@ final class Filling {
         return new Filling(role, first, parent, most, asked, cutRate, clearRate);
     }
 
-    private static Asked asked(DemandLine line, int first, int week) {
+    private static Asked asked(DemandLine line, int node, int week) {
         boolean paidInFull = line.promise() == DemandLine.Promised.BOUGHT_IN;
         int amount = (int) Math.min(line.asked()[week], Integer.MAX_VALUE);
-        return new Asked(
-                line.index(), line.node() - first, amount, line.price(), line.lack(), line.weight(), paidInFull);
+        return new Asked(line.index(), node, amount, line.price(), line.lack(), line.weight(), paidInFull);
     }
 
     /** What filling one week gives, for each possible season. Reused: one a thread. */
@@ -87,18 +90,20 @@ final class Filling {
         /** Takings less shortage and buy-in, grains. */
         final long[] money;
         /** Stems that go somewhere, hundredths. */
-        final long[] served;
-        /** Stems that come, hundredths. */
-        final long[] came;
+        final int[] served;
+        /** Stems that come besides, hundredths. */
+        final int[] came;
         /** Weighted stems missing that must be ours, hundredths, over all seasons. */
         long missing;
 
+        private final int[] taken;
         private int[] room;
 
         Result(int seasons) {
             money = new long[seasons];
-            served = new long[seasons];
-            came = new long[seasons];
+            served = new int[seasons];
+            came = new int[seasons];
+            taken = new int[seasons];
             room = new int[0];
         }
 
@@ -114,106 +119,112 @@ final class Filling {
      * Fills a week.
      *
      * @param week the week
-     * @param stems stems that come of each kind itself: kind n of this role in season k at offset + n × K + k
-     * @param added stems that come besides, laid out likewise from the same offset
+     * @param sums what comes of each kind with all within it, as {@link #add} keeps it: kind n of this role in season k
+     *     at offset + n × K + k
+     * @param change stems that come besides, of each kind itself, laid out likewise
+     * @param isTouched for each kind from {@code firstTouched} on, whether anything comes besides
      */
-    void fill(int week, int[] stems, int[] added, int offset, Result result) {
+    void fill(
+            int week, int[] sums, int[] change, int offset, boolean[] isTouched, int firstTouched, Result result) {
         int seasons = result.money.length;
         int[] room = result.room(nodes * seasons);
         long[] money = result.money;
-        long[] served = result.served;
-        long[] came = result.came;
+        System.arraycopy(sums, offset, room, 0, nodes * seasons);
+        Arrays.fill(result.came, 0);
+        for (int n = nodes - 1; n >= 0; n--) {
+            if (isTouched[firstTouched + n]) {
+                for (int k = 0; k < seasons; k++) {
+                    result.came[k] += change[offset + n * seasons + k];
+                }
+                add(room, 0, change, offset + n * seasons, n, result.taken);
+            }
+        }
+        keepToMost(room, seasons);
+        int[] served = result.served;
+        int[] taken = result.taken;
         Arrays.fill(money, 0);
         Arrays.fill(served, 0);
         result.missing = 0;
-        roomFromStems(stems, added, offset, room, came);
         for (Asked line : asked[week]) {
+            take(line, room, taken);
             int amount = line.amount;
-            long price = line.price;
-            long gain = line.paidInFull ? line.lack : price + line.lack;
-            long none = line.paidInFull ? (price - line.lack) * amount : -line.lack * amount;
-            long missing = 0;
-            int node = line.node;
-            int at = node * seasons;
-            int parent1 = parent[node];
-            if (parent1 < 0) {
+            long gain = line.paidInFull ? line.lack : line.price + line.lack;
+            long none = line.paidInFull ? (line.price - line.lack) * amount : -line.lack * amount;
+            for (int k = 0; k < seasons; k++) {
+                served[k] += taken[k];
+                money[k] += none + gain * taken[k];
+            }
+            if (line.weight > 0) {
+                long missing = (long) amount * seasons;
                 for (int k = 0; k < seasons; k++) {
-                    int taken = Math.min(amount, room[at + k]);
-                    room[at + k] -= taken;
-                    served[k] += taken;
-                    missing += amount - taken;
-                    money[k] += none + gain * taken;
+                    missing -= taken[k];
                 }
-            } else if (parent[parent1] < 0) {
-                int up = parent1 * seasons;
+                result.missing += line.weight * missing;
+            }
+        }
+    }
+
+    /** Takes for a line, in each season, as much as it asks for and every enclosing kind still has. */
+    private void take(Asked line, int[] room, int[] taken) {
+        int seasons = taken.length;
+        Arrays.fill(taken, line.amount);
+        for (int n = line.node; n >= 0; n = parent[n]) {
+            int at = n * seasons;
+            for (int k = 0; k < seasons; k++) {
+                taken[k] = Math.min(taken[k], room[at + k]);
+            }
+        }
+        for (int n = line.node; n >= 0; n = parent[n]) {
+            int at = n * seasons;
+            for (int k = 0; k < seasons; k++) {
+                room[at + k] -= taken[k];
+            }
+        }
+    }
+
+    /**
+     * Adds stems of a kind to the sums of all that hold it; a kind of which only so many can be sold lets no more through.
+     *
+     * @param sums sums of this role's kinds from {@code offset} on
+     * @param more stems of kind n by season from {@code from} on
+     * @param scratch for use here, one entry a season
+     */
+    void add(int[] sums, int offset, int[] more, int from, int n, int[] scratch) {
+        int seasons = scratch.length;
+        System.arraycopy(more, from, scratch, 0, seasons);
+        for (int above = n; above >= 0; above = parent[above]) {
+            int at = offset + above * seasons;
+            int cap = most[above];
+            if (cap == Integer.MAX_VALUE) {
                 for (int k = 0; k < seasons; k++) {
-                    int taken = Math.min(amount, Math.min(room[at + k], room[up + k]));
-                    room[at + k] -= taken;
-                    room[up + k] -= taken;
-                    served[k] += taken;
-                    missing += amount - taken;
-                    money[k] += none + gain * taken;
+                    sums[at + k] += scratch[k];
                 }
             } else {
                 for (int k = 0; k < seasons; k++) {
-                    int taken = takeAlongThePath(node, amount, room, k, seasons);
-                    served[k] += taken;
-                    missing += amount - taken;
-                    money[k] += none + gain * taken;
+                    int before = sums[at + k];
+                    int after = before + scratch[k];
+                    sums[at + k] = after;
+                    scratch[k] = Math.min(after, cap) - Math.min(before, cap);
                 }
             }
-            result.missing += line.weight * missing;
         }
     }
 
-    private int takeAlongThePath(int node, int amount, int[] room, int k, int seasons) {
-        int taken = amount;
-        for (int n = node; n >= 0; n = parent[n]) {
-            taken = Math.min(taken, room[n * seasons + k]);
-        }
-        for (int n = node; n >= 0; n = parent[n]) {
-            room[n * seasons + k] -= taken;
-        }
-        return taken;
-    }
-
-    /** Room of each kind: its own stems and the room of the kinds within it, at most what can be sold of it. */
-    private void roomFromStems(int[] stems, int[] added, int offset, int[] room, long[] came) {
-        int seasons = came.length;
-        int size = nodes * seasons;
-        Arrays.fill(came, 0);
-        for (int i = 0; i < size; i++) {
-            room[i] = stems[offset + i] + added[offset + i];
-        }
-        for (int n = nodes - 1; n >= 0; n--) {
-            int at = n * seasons;
-            for (int k = 0; k < seasons; k++) {
-                came[k] += stems[offset + at + k] + added[offset + at + k];
-            }
+    private void keepToMost(int[] room, int seasons) {
+        for (int n : capped) {
             int cap = most[n];
-            if (cap != Integer.MAX_VALUE) {
-                for (int k = 0; k < seasons; k++) {
-                    room[at + k] = Math.min(room[at + k], cap);
-                }
-            }
-            if (n > 0) {
-                int up = parent[n] * seasons;
-                for (int k = 0; k < seasons; k++) {
-                    room[up + k] += room[at + k];
-                }
+            for (int k = n * seasons; k < (n + 1) * seasons; k++) {
+                room[k] = Math.min(room[k], cap);
             }
         }
     }
 
-    /** What each line gets, for an outcome: {@code served[line][k]} is set for the lines of this week. */
-    void fillByLine(int week, int[] stems, int[] nothing, int offset, int seasons, int[][][] servedByLine) {
-        Result result = new Result(seasons);
-        int[] room = result.room(nodes * seasons);
-        roomFromStems(stems, nothing, offset, room, result.came);
+    /** What each line gets, for an outcome: {@code served[line][week]} is set for the lines of this week. */
+    void fillByLine(int week, int[] sums, int offset, int seasons, int[][][] served) {
+        int[] room = Arrays.copyOfRange(sums, offset, offset + nodes * seasons);
+        keepToMost(room, seasons);
         for (Asked line : asked[week]) {
-            for (int k = 0; k < seasons; k++) {
-                servedByLine[line.line][week][k] = takeAlongThePath(line.node, line.amount, room, k, seasons);
-            }
+            take(line, room, served[line.line][week]);
         }
     }
 }

@@ -76,24 +76,7 @@ final class Givers {
     }
 
     private boolean isShort(DemandLine line, int week, SeasonScore score) {
-        long came = 0;
-        int end = line.node() + 1;
-        while (end < facts.kinds.size() && isWithin(end, line.node())) {
-            end++;
-        }
-        for (int n = line.node(); n < end; n++) {
-            for (int k = 0; k < facts.seasonCount; k++) {
-                came += score.stems().stems(n, week, k);
-            }
-        }
+        long came = score.stems().stems(facts.cells.of(line.node()), week);
         return came < line.asked()[week] * facts.seasonCount * 3 / 2;
-    }
-
-    private boolean isWithin(int node, int above) {
-        int n = node;
-        while (n > above) {
-            n = facts.kinds.parent(n);
-        }
-        return n == above;
     }
 }

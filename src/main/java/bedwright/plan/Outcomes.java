@@ -104,11 +104,9 @@ public final class Outcomes {
         Plan.Score total = new Plan.Score(score.hard(), score.medium(), score.soft());
         int[][][] served = new int[facts.demand.size()][weeks][seasons];
         int[][][] stems = stems();
-        int[] nothing = new int[score.stems().allStems().length];
         for (Filling filling : facts.fillings) {
             for (int w = 0; w < weeks; w++) {
-                filling.fillByLine(
-                        w, score.stems().allStems(), nothing, score.stems().offset(w, filling), seasons, served);
+                score.stems().fillByLine(filling, w, served);
             }
         }
         int[][][] leftOver = leftOver(stems, served);
@@ -130,14 +128,23 @@ public final class Outcomes {
     private int[][][] stems() {
         int nodes = facts.kinds.size();
         int[][][] stems = new int[nodes][weeks][seasons];
+        var table = facts.table();
+        for (int p = 0; p < facts.plantings(); p++) {
+            if (score.place(p) >= 0) {
+                int row = table.row(score.place(p));
+                for (int b = 0; b < table.blocks(row); b++) {
+                    int[] week = stems[table.blockNode(row, b)][table.blockWeek(row, b)];
+                    for (int k = 0; k < seasons; k++) {
+                        week[k] += table.stems(row)[b * seasons + k];
+                    }
+                }
+            }
+        }
         for (int n = nodes - 1; n >= 0; n--) {
             int parent = facts.kinds.parent(n);
-            for (int w = 0; w < weeks; w++) {
+            for (int w = 0; w < weeks && parent >= 0; w++) {
                 for (int k = 0; k < seasons; k++) {
-                    stems[n][w][k] += score.stems().stems(n, w, k);
-                    if (parent >= 0) {
-                        stems[parent][w][k] += stems[n][w][k];
-                    }
+                    stems[parent][w][k] += stems[n][w][k];
                 }
             }
         }
@@ -148,7 +155,7 @@ public final class Outcomes {
         int[][][] left = new int[facts.fillings.length][weeks][seasons];
         for (Filling filling : facts.fillings) {
             for (int w = 0; w < weeks; w++) {
-                left[filling.role][w] = stems[filling.firstNode][w].clone();
+                left[filling.role][w] = stems[roleNode(filling)][w].clone();
             }
         }
         for (DemandLine line : facts.demand) {
@@ -159,6 +166,10 @@ public final class Outcomes {
             }
         }
         return left;
+    }
+
+    private int roleNode(Filling filling) {
+        return facts.cells.node(filling.firstNode);
     }
 
     /** The plantings, by week, bed and crop: lots of one job together. */
@@ -224,7 +235,7 @@ public final class Outcomes {
             for (Filling filling : facts.fillings) {
                 for (int k = 0; k < seasons; k++) {
                     long left = leftOver[filling.role][w][k];
-                    cutting[w][k] += filling.cutRate * (stems[filling.firstNode][w][k] - left);
+                    cutting[w][k] += filling.cutRate * (stems[roleNode(filling)][w][k] - left);
                     clearing[w][k] += filling.clearRate * left;
                 }
             }

@@ -34,6 +34,7 @@ public final class PlanFacts {
     final int firstNet;
     final int cover;
     final List<DemandLine> demand;
+    final KindCells cells;
     final Filling[] fillings;
     final WorkWeeks hours;
     /** Chores, making up and service by week, ticks. */
@@ -85,9 +86,10 @@ public final class PlanFacts {
         this.demand = asked.lines();
         this.makingMinutes = asked.makingMinutes();
         this.serviceMinutes = asked.serviceMinutes();
+        this.cells = new KindCells(kinds, demand);
         this.fillings = new Filling[season.roles().size()];
         for (int r = 0; r < fillings.length; r++) {
-            fillings[r] = Filling.of(season, kinds, r, asked, ownRate);
+            fillings[r] = Filling.of(season, kinds, cells, r, asked, ownRate);
         }
         this.hours = WorkWeeks.of(season);
         this.fixedWork = new long[weeks];

@@ -8,7 +8,7 @@ import java.util.Arrays;
  * Rule#SHORTAGE}, {@link Rule#BUY_IN} and {@link Rule#MUST_BE_OURS}. Tells the hours' ledger what cutting and clearing
  * they mean.
  *
- * <p>A cell is a role in a week. Stems lie seasons innermost: (week × kinds + kind) × K + season.
+ * <p>A cell is a role in a week. Stems lie seasons innermost: (week × kinds told apart + kind) × K + season.
  */
 final class StemLedger {
     private final PlanFacts facts;
@@ -17,9 +17,15 @@ final class StemLedger {
     private final int seasons;
     private final int kinds;
     private final int roles;
+    private final int[] cellOfNode;
     private final int[] roleOfNode;
-    private final int[] stems;
+    /** Stems of each kind with all within it, as far as they can be sold: see {@link Filling#add}. */
+    private final int[] sums;
+
     private final int[] change;
+    private final boolean[] isKindTouched;
+    /** Stems of each cell, all kinds together. */
+    private final int[] came;
     /** Money, cutting ticks and clearing ticks of each cell: cell × K + season. */
     private final long[] money;
 
@@ -40,15 +46,19 @@ final class StemLedger {
         this.table = facts.table;
         this.hours = hours;
         this.seasons = facts.seasonCount;
-        this.kinds = facts.kinds.size();
+        this.kinds = facts.cells.size();
         this.roles = facts.fillings.length;
-        this.roleOfNode = new int[kinds];
-        for (int n = 0; n < kinds; n++) {
+        this.cellOfNode = new int[facts.kinds.size()];
+        this.roleOfNode = new int[cellOfNode.length];
+        for (int n = 0; n < cellOfNode.length; n++) {
+            cellOfNode[n] = facts.cells.of(n);
             roleOfNode[n] = facts.kinds.role(n);
         }
         int cells = facts.weeks * roles;
-        this.stems = new int[facts.weeks * kinds * seasons];
-        this.change = new int[stems.length];
+        this.sums = new int[facts.weeks * kinds * seasons];
+        this.change = new int[sums.length];
+        this.isKindTouched = new boolean[facts.weeks * kinds];
+        this.came = new int[cells * seasons];
         this.money = new long[cells * seasons];
         this.cutting = new long[cells * seasons];
         this.clearing = new long[cells * seasons];
@@ -77,7 +87,8 @@ final class StemLedger {
             int node = table.blockNode(row, b);
             int week = table.blockWeek(row, b);
             touch(week * roles + roleOfNode[node]);
-            int at = (week * kinds + node) * seasons;
+            isKindTouched[week * kinds + cellOfNode[node]] = true;
+            int at = (week * kinds + cellOfNode[node]) * seasons;
             int from = b * seasons;
             if (sign > 0) {
                 for (int k = 0; k < seasons; k++) {
@@ -105,7 +116,8 @@ final class StemLedger {
             int cell = touched[t];
             int week = cell / roles;
             Filling filling = facts.fillings[cell % roles];
-            filling.fill(week, stems, change, (week * kinds + filling.firstNode) * seasons, result);
+            int first = week * kinds + filling.firstNode;
+            filling.fill(week, sums, change, first * seasons, isKindTouched, first, result);
             int at = cell * seasons;
             long cutRate = filling.cutRate;
             long clearRate = filling.clearRate;
@@ -114,7 +126,7 @@ final class StemLedger {
                 long servedNow = result.served[k];
                 trialMoney[at + k] = bringsNow;
                 trialCutting[at + k] = cutRate * servedNow;
-                trialClearing[at + k] = clearRate * (result.came[k] - servedNow);
+                trialClearing[at + k] = clearRate * (came[at + k] + result.came[k] - servedNow);
                 gain[k] += bringsNow - money[at + k];
             }
             trialMissing[cell] = result.missing;
@@ -132,9 +144,15 @@ final class StemLedger {
             System.arraycopy(trialClearing, at, clearing, at, seasons);
             missing[cell] = trialMissing[cell];
             Filling filling = facts.fillings[cell % roles];
-            int first = (cell / roles * kinds + filling.firstNode) * seasons;
-            for (int i = first; i < first + filling.nodes * seasons; i++) {
-                stems[i] += change[i];
+            int first = cell / roles * kinds + filling.firstNode;
+            for (int n = 0; n < filling.nodes; n++) {
+                if (isKindTouched[first + n]) {
+                    int from = (first + n) * seasons;
+                    for (int k = 0; k < seasons; k++) {
+                        came[at + k] += change[from + k];
+                    }
+                    filling.add(sums, first * seasons, change, from, n, result.served);
+                }
             }
         }
         forget();
@@ -144,25 +162,30 @@ final class StemLedger {
         for (int t = 0; t < touchedCount; t++) {
             int cell = touched[t];
             Filling filling = facts.fillings[cell % roles];
-            int first = (cell / roles * kinds + filling.firstNode) * seasons;
-            Arrays.fill(change, first, first + filling.nodes * seasons, 0);
+            int first = cell / roles * kinds + filling.firstNode;
+            for (int n = first; n < first + filling.nodes; n++) {
+                if (isKindTouched[n]) {
+                    isKindTouched[n] = false;
+                    Arrays.fill(change, n * seasons, (n + 1) * seasons, 0);
+                }
+            }
             isTouched[cell] = false;
         }
         touchedCount = 0;
     }
 
-    /** Stems of a kind itself in a week and season, hundredths. */
-    int stems(int node, int week, int k) {
-        return stems[(week * kinds + node) * seasons + k];
+    /** Stems of a kind told apart with all within it, as far as they can be sold, over all seasons: hundredths. */
+    long stems(int cell, int week) {
+        int at = (week * kinds + cell) * seasons;
+        long sum = 0;
+        for (int k = at; k < at + seasons; k++) {
+            sum += sums[k];
+        }
+        return sum;
     }
 
-    /** All stems as they lie, for filling by line; not to be written to. */
-    int[] allStems() {
-        return stems;
-    }
-
-    /** Where the stems of a role's kinds begin in {@link #allStems()}. */
-    int offset(int week, Filling filling) {
-        return (week * kinds + filling.firstNode) * seasons;
+    /** What each line gets in a week, by season. */
+    void fillByLine(Filling filling, int week, int[][][] served) {
+        filling.fillByLine(week, sums, (week * kinds + filling.firstNode) * seasons, seasons, served);
     }
 }
