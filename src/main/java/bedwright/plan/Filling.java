@@ -124,8 +124,7 @@ final class Filling {
      * @param change stems that come besides, of each kind itself, laid out likewise
      * @param isTouched for each kind from {@code firstTouched} on, whether anything comes besides
      */
-    void fill(
-            int week, int[] sums, int[] change, int offset, boolean[] isTouched, int firstTouched, Result result) {
+    void fill(int week, int[] sums, int[] change, int offset, boolean[] isTouched, int firstTouched, Result result) {
         int seasons = result.money.length;
         int[] room = result.room(nodes * seasons);
         long[] money = result.money;
