@@ -34,8 +34,16 @@ final class Filling {
     /** For each week the lines that ask for stems in it, in filling order. */
     private final Asked[][] asked;
 
-    /** One line in one week: everything that filling it needs. */
-    private record Asked(int line, int node, int amount, long price, long lack, long weight, boolean paidInFull) {}
+    /**
+     * One line in one week: everything that filling it needs.
+     *
+     * @param gain grains for each hundredth taken
+     * @param none grains if nothing is taken
+     * @param noneAfter grains of all lines after it if nothing is taken for them
+     * @param missingAfter weighted hundredths missing of all lines after it if nothing is taken for them
+     */
+    private record Asked(
+            int line, int node, int amount, long gain, long none, long weight, long noneAfter, long missingAfter) {}
 
     private Filling(int role, int firstNode, int[] parent, int[] most, Asked[][] asked, long cutRate, long clearRate) {
         this.role = role;
@@ -68,21 +76,40 @@ final class Filling {
         List<DemandLine> order = demand.fillingOrder(role, (cutRate - clearRate) * ownRate);
         Asked[][] asked = new Asked[season.weeks()][];
         for (int w = 0; w < asked.length; w++) {
-            List<Asked> inWeek = new ArrayList<>();
+            List<DemandLine> inWeek = new ArrayList<>();
             for (DemandLine line : order) {
                 if (line.asked()[w] > 0) {
-                    inWeek.add(asked(line, cells.of(line.node()) - first, w));
+                    inWeek.add(line);
                 }
             }
-            asked[w] = inWeek.toArray(Asked[]::new);
+            asked[w] = asked(inWeek, cells, first, w);
         }
         return new Filling(role, first, parent, most, asked, cutRate, clearRate);
     }
 
-    private static Asked asked(DemandLine line, int node, int week) {
-        boolean paidInFull = line.promise() == DemandLine.Promised.BOUGHT_IN;
-        int amount = (int) Math.min(line.asked()[week], Integer.MAX_VALUE);
-        return new Asked(line.index(), node, amount, line.price(), line.lack(), line.weight(), paidInFull);
+    private static Asked[] asked(List<DemandLine> inWeek, KindCells cells, int first, int week) {
+        Asked[] asked = new Asked[inWeek.size()];
+        long noneAfter = 0;
+        long missingAfter = 0;
+        for (int i = asked.length - 1; i >= 0; i--) {
+            DemandLine line = inWeek.get(i);
+            boolean paidInFull = line.promise() == DemandLine.Promised.BOUGHT_IN;
+            int amount = (int) Math.min(line.asked()[week], Integer.MAX_VALUE);
+            long gain = paidInFull ? line.lack() : line.price() + line.lack();
+            long none = (paidInFull ? line.price() - line.lack() : -line.lack()) * amount;
+            asked[i] = new Asked(
+                    line.index(),
+                    cells.of(line.node()) - first,
+                    amount,
+                    gain,
+                    none,
+                    line.weight(),
+                    noneAfter,
+                    missingAfter);
+            noneAfter += none;
+            missingAfter += (long) line.weight() * amount;
+        }
+        return asked;
     }
 
     /** What filling one week gives, for each possible season. Reused: one a thread. */
@@ -139,28 +166,73 @@ final class Filling {
             }
         }
         keepToMost(room, seasons);
-        int[] served = result.served;
-        int[] taken = result.taken;
         Arrays.fill(money, 0);
-        Arrays.fill(served, 0);
+        Arrays.fill(result.served, 0);
         result.missing = 0;
-        for (Asked line : asked[week]) {
-            take(line, room, taken);
-            int amount = line.amount;
-            long gain = line.paidInFull ? line.lack : line.price + line.lack;
-            long none = line.paidInFull ? (line.price - line.lack) * amount : -line.lack * amount;
-            for (int k = 0; k < seasons; k++) {
-                served[k] += taken[k];
-                money[k] += none + gain * taken[k];
-            }
-            if (line.weight > 0) {
-                long missing = (long) amount * seasons;
+        Asked[] lines = asked[week];
+        for (int i = 0; i < lines.length; i++) {
+            if (takeFor(lines[i], room, result) == 0) {
+                // The role has nothing left in any season: what comes after goes without.
+                Asked last = lines[i];
                 for (int k = 0; k < seasons; k++) {
-                    missing -= taken[k];
+                    money[k] += last.noneAfter;
                 }
-                result.missing += line.weight * missing;
+                result.missing += last.missingAfter * seasons;
+                return;
             }
         }
+    }
+
+    /**
+     * Takes for a line, in each season, as much as it asks for and every enclosing kind still has, and counts what that
+     * brings.
+     *
+     * @return 0 if the role has nothing left in any season
+     */
+    private int takeFor(Asked line, int[] room, Result result) {
+        int[] served = result.served;
+        long[] money = result.money;
+        int seasons = money.length;
+        int amount = line.amount;
+        long gain = line.gain;
+        long none = line.none;
+        long taken = 0;
+        int left = 0;
+        int at = line.node * seasons;
+        int above = parent[line.node];
+        if (above < 0) {
+            for (int k = 0; k < seasons; k++) {
+                int take = Math.min(amount, room[k]);
+                int rest = room[k] - take;
+                room[k] = rest;
+                left |= rest;
+                served[k] += take;
+                taken += take;
+                money[k] += none + gain * take;
+            }
+        } else if (above == 0) {
+            for (int k = 0; k < seasons; k++) {
+                int take = Math.min(amount, Math.min(room[at + k], room[k]));
+                room[at + k] -= take;
+                int rest = room[k] - take;
+                room[k] = rest;
+                left |= rest;
+                served[k] += take;
+                taken += take;
+                money[k] += none + gain * take;
+            }
+        } else {
+            take(line, room, result.taken);
+            for (int k = 0; k < seasons; k++) {
+                int take = result.taken[k];
+                left |= room[k];
+                served[k] += take;
+                taken += take;
+                money[k] += none + gain * take;
+            }
+        }
+        result.missing += line.weight * ((long) amount * seasons - taken);
+        return left;
     }
 
     /** Takes for a line, in each season, as much as it asks for and every enclosing kind still has. */
