@@ -17,10 +17,9 @@ import picocli.CommandLine.Spec;
         name = "check",
         mixinStandardHelpOptions = true,
         description = {
-            "Reads a season file: tells every fault with its place and how to mend it, or what the file holds and",
-            "what is odd about it.",
+            "Reads a season file and tells every fault with its place, or what the file holds and what is odd about it.",
             "",
-            "  bedwright check problems/first-bed.json"
+            "  target/bedwright check problems/first-bed.json"
         })
 final class CheckCommand implements Callable<Integer> {
     @Spec
@@ -42,18 +41,17 @@ final class CheckCommand implements Callable<Integer> {
         out.printf(Locale.ROOT, "%s: no fault.%n", season.name());
         out.printf(
                 Locale.ROOT,
-                "%d weeks from %s; %d beds, %s m; %d crops by %d methods; %d lots to choose from; %d standing; %d outlets,"
-                        + " %d orders.%n",
-                season.weeks(),
+                "%s from %s; %s, %s m; %s with %s; %s to choose from, %d standing; %s, %s.%n",
+                Words.count(season.weeks(), "week"),
                 season.starts(),
-                season.allBeds().size(),
+                Words.count(season.allBeds().size(), "bed"),
                 Words.number(metres),
-                season.crops().size(),
-                methods,
-                lots,
+                Words.count(season.crops().size(), "crop"),
+                Words.count(methods, "method"),
+                Words.count(lots, "lot"),
                 season.standing().size(),
-                season.outlets().size(),
-                season.orders().size());
+                Words.count(season.outlets().size(), "outlet"),
+                Words.count(season.orders().size(), "order"));
         SeasonFile.remarks(file).forEach(remark -> out.println("Worth a look: " + remark));
         return Exit.DONE;
     }

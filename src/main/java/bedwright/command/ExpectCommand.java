@@ -33,13 +33,14 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = {
-            "Says what one planting would give and take, week by week, in the usual and in possible seasons, and what",
-            "is lost to what.",
+            "Says what one planting would give and take, week by week, over the possible seasons, and what is lost to what.",
             "",
-            "  bedwright expect problems/tray-and-bed.json --crop \"branching sunflower\" --method sown \\",
-            "      --bed A1 --week 2027-04-19"
+            "  target/bedwright expect problems/first-bed.json --crop dill --bed \"Open bed\" --week 2027-05-17"
         })
 final class ExpectCommand implements Callable<Integer> {
+    /** As many as a lot of a season file may have. */
+    private static final int MOST_PLANTS = 1_000_000;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -86,8 +87,9 @@ final class ExpectCommand implements Callable<Integer> {
                             + season.dateOf(season.days() - 1));
         }
         int count = plants == null ? lot(season) : plants;
-        if (count < 1) {
-            throw new ParameterException(spec.commandLine(), "--plants takes at least 1, not " + count);
+        if (count < 1 || count > MOST_PLANTS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--plants takes 1 to " + MOST_PLANTS + " plants, not " + count);
         }
         Prospect prospect = Prospects.of(season, PossibleSeasons.of(season))
                 .expect(cropIndex, methodIndex, count, bedIndex, sowWeek);
@@ -114,7 +116,7 @@ final class ExpectCommand implements Callable<Integer> {
         if (index < 0) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "No " + what + " is named " + name + "; there are: " + String.join(", ", names));
+                    "No " + what + " is named \"" + name + "\"; there are: \"" + String.join("\", \"", names) + "\"");
         }
         return index;
     }

@@ -13,10 +13,17 @@ import java.util.function.ToDoubleFunction;
 record Expectation(Season season, String crop, String method, String bed, Prospect prospect) {
 
     void print(PrintWriter out) {
-        out.printf(Locale.ROOT, "%s, %s, bed %s: %d plants on %s m%n", crop, method, bed, prospect.plants(), metres());
-        out.println("  sown, set or started   " + Words.day(season, prospect.sowDay()));
+        out.printf(
+                Locale.ROOT,
+                "%s (%s) in bed %s: %s on %s m%n",
+                crop,
+                method,
+                bed,
+                Words.count(prospect.plants(), "plant"),
+                metres());
+        out.println("  sown, set or started    " + Words.day(season, prospect.sowDay()));
         if (prospect.groundDay() != prospect.sowDay()) {
-            out.println("  planted out            " + Words.day(season, prospect.groundDay()));
+            out.println("  planted out             " + Words.day(season, prospect.groundDay()));
         }
         line(out, "  above ground           ", prospect.emergence());
         if (prospect.pinch() != Prospect.NONE) {
@@ -24,7 +31,7 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
         }
         line(out, "  first cut, usual season", prospect.firstCut());
         range(out);
-        out.println("  bed free again         " + Words.day(season, 7 * prospect.heldTo()));
+        out.println("  bed free again          " + Words.day(season, 7 * prospect.heldTo()));
         out.println();
         stems(out);
         out.println();
@@ -47,12 +54,12 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
                 .sorted()
                 .toArray();
         if (days.length == 0) {
-            out.println("  first cut              in none of the possible seasons");
+            out.println("  first cut               in none of the possible seasons");
             return;
         }
         out.printf(
                 Locale.ROOT,
-                "  first cut, possible    %s to %s%s%n",
+                "  first cut, possible     %s to %s%s%n",
                 Words.day(season, days[0]),
                 Words.day(season, days[days.length - 1]),
                 days.length == prospect.firstCuts().length
@@ -114,12 +121,10 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
                 .sum();
         out.printf(Locale.ROOT, "It takes %s hours of work before cutting", Words.number(minutes / 60));
         if (prospect.cells() > 0) {
-            out.printf(Locale.ROOT, ", %d tray cells", prospect.cells());
+            out.printf(Locale.ROOT, ", %s", Words.count(prospect.cells(), "tray cell"));
         }
         List<String> costs = new ArrayList<>();
-        prospect.costs()
-                .forEach(cost -> costs.add(String.format(
-                        Locale.ROOT, "%s %.2f for %s", season.currency().sign(), cost.money(), cost.item())));
+        prospect.costs().forEach(cost -> costs.add(Words.exactMoney(season, cost.money()) + " for " + cost.item()));
         out.println(costs.isEmpty() ? "." : ", and " + String.join(", ", costs) + ".");
     }
 }

@@ -20,14 +20,14 @@ import picocli.CommandLine.Spec;
             "Plans a season of cut flowers: what goes in which bed, in which week, by which method.",
             "",
             "Begin with a season file and make a plan of it:",
-            "  bedwright plan problems/first-bed.json --time 5",
-            "Each command explains itself: bedwright plan --help"
+            "  target/bedwright plan problems/first-bed.json --time 5",
+            "Each command explains itself: target/bedwright plan --help"
         },
         footer = {
             "",
-            "Exit codes: 0 done; 1 the plan breaks a rule that has to hold; 2 wrong usage; 3 a faulty",
-            "input file; 4 a file that can't be read or written; 70 a fault of ours; 130 interrupted, with",
-            "the best plan kept."
+            "Exit codes: 0 done; 1 the plan breaks a rule that has to hold; 2 wrong usage; 3 a faulty input file;"
+                    + " 4 a file that can't be read or written; 70 a fault of ours; 130 interrupted, with the best plan"
+                    + " kept."
         },
         subcommands = {
             PlanCommand.class,
@@ -37,6 +37,9 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class
         })
 public final class Main implements Runnable {
+    /** Letters on a line of the help. */
+    private static final int WIDTH = 110;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -72,8 +75,23 @@ public final class Main implements Runnable {
     private static void settle(CommandLine line) {
         line.getCommandSpec().exitCodeOnInvalidInput(Exit.USAGE).exitCodeOnExecutionException(Exit.OUR_FAULT);
         line.setExecutionExceptionHandler((trouble, command, parsed) -> tell(trouble, command.getErr()));
+        line.setParameterExceptionHandler((wrong, args) -> usage(wrong));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(WIDTH);
+        Typed.register(line);
         line.getSubcommands().values().forEach(Main::settle);
+    }
+
+    /** The whole help would push the message off the screen. */
+    private static int usage(CommandLine.ParameterException wrong) {
+        PrintWriter err = wrong.getCommandLine().getErr();
+        err.println(
+                wrong instanceof CommandLine.UnmatchedArgumentException unmatched
+                        ? "Not understood: " + String.join(" ", unmatched.getUnmatched())
+                        : wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.println("How it is used: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+        return Exit.USAGE;
     }
 
     private static int tell(Exception trouble, PrintWriter err) {

@@ -39,11 +39,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = {
-            "Plans a season: decides what goes in which bed, in which week, by which method, and writes plan.json,",
-            "season.html (the season sheet) and plantings.csv into a folder. Ctrl-C keeps the best plan so far.",
+            "Plans a season: decides what goes in which bed, in which week, by which method.",
+            "It writes plan.json, season.html (the season sheet), plantings.csv and stems.svg into a folder. Ctrl-C ends"
+                    + " the search and keeps the best plan so far.",
             "",
-            "  bedwright plan problems/first-bed.json --time 5",
-            "  bedwright plan problems/demo-farm.json --out plans/careful --caution careful"
+            "  target/bedwright plan problems/first-bed.json --time 5",
+            "  target/bedwright plan problems/demo-farm.json --out plans/careful --caution careful"
         })
 final class PlanCommand implements Callable<Integer> {
     /** How long the process waits on Ctrl-C for the best plan to be written, s. */
@@ -67,7 +68,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--time",
             paramLabel = "SECONDS",
-            description = "How long to search; left out: 60, unless --moves is given.")
+            description =
+                    "How long to search, after an opening that takes some seconds on a large farm; left out: 60, unless"
+                            + " --moves is given.")
     private @Nullable Double seconds;
 
     @Option(
@@ -95,7 +98,10 @@ final class PlanCommand implements Callable<Integer> {
                     "How many possible seasons to plan over, 1 for the normal season alone; left out: the file's.")
     private @Nullable Integer seasons;
 
-    @Option(names = "--from", paramLabel = "PLAN", description = "Folder of a plan of this season to begin with.")
+    @Option(
+            names = "--from",
+            paramLabel = "PLAN",
+            description = "Folder of a plan of this season to begin with (or its plan.json).")
     private @Nullable Path from;
 
     @Option(
@@ -114,6 +120,8 @@ final class PlanCommand implements Callable<Integer> {
         Season season = season();
         Search.Limits limits = limits();
         PrintWriter err = spec.commandLine().getErr();
+        PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
+        folder.mustBeWritable();
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         err.printf(
                 Locale.ROOT,
@@ -140,7 +148,7 @@ final class PlanCommand implements Callable<Integer> {
             try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
                 found = search.run(start);
             }
-            return finish(season, facts, found, search, limits);
+            return finish(season, facts, found, search, limits, folder);
         } finally {
             written.countDown();
             if (!search.isStopped()) {
@@ -189,7 +197,7 @@ final class PlanCommand implements Callable<Integer> {
         if (from == null) {
             return Search.nothingPlaced(facts);
         }
-        PlanFolder folder = new PlanFolder(from);
+        PlanFolder folder = PlanFolder.at(from);
         try {
             return Outcomes.places(facts, folder.read().plantings());
         } catch (IllegalArgumentException e) {
@@ -200,14 +208,19 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private int finish(Season season, PlanFacts facts, Search.Found found, Search search, Search.Limits limits) {
+    private int finish(
+            Season season,
+            PlanFacts facts,
+            Search.Found found,
+            Search search,
+            Search.Limits limits,
+            PlanFolder folder) {
         Outcome outcome = Outcomes.of(facts, found.places());
         recheck(season, facts, outcome);
         Duration time = limits.time();
         Plan.Making making = new Plan.Making(
                 limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped());
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
-        PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making);
         folder.write(plan, shown);
         PrintWriter screen = spec.commandLine().getOut();

@@ -8,6 +8,7 @@ import bedwright.sheet.Sheet;
 import bedwright.sheet.SheetFacts;
 import bedwright.sheet.StemsPicture;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -21,6 +22,37 @@ record PlanFolder(Path folder) {
 
     private static final String PLAN = "plan.json";
     private static final String SHEET = "season.html";
+
+    /** The folder that is named, or in which the named plan.json lies. */
+    static PlanFolder at(Path named) {
+        if (!Files.isRegularFile(named) || !named.endsWith(PLAN)) {
+            return new PlanFolder(named);
+        }
+        Path parent = named.getParent();
+        return new PlanFolder(parent == null ? Path.of("") : parent);
+    }
+
+    /**
+     * Looks before a long search whether the plan could be written at its end; makes nothing.
+     *
+     * @throws Refusal if the folder, or the nearest one above it that exists, is none or can't be written to
+     */
+    void mustBeWritable() {
+        Path there = folder.toAbsolutePath().normalize();
+        while (Files.notExists(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        if (!Files.isDirectory(there)) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    folder + ": The plan needs a folder, but " + there + " is a file. Name another folder with --out.");
+        }
+        if (!Files.isWritable(there)) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    folder + ": You may not write to " + there + ". Name another folder with --out.");
+        }
+    }
 
     Path plan() {
         return folder.resolve(PLAN);

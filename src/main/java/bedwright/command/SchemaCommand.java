@@ -15,13 +15,13 @@ import picocli.CommandLine.Spec;
         description = {
             "Prints the JSON Schema of season files or plan files: point an editor at it and it completes and checks.",
             "",
-            "  bedwright schema season > season.schema.json"
+            "  target/bedwright schema season > season.schema.json"
         })
 final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "season|plan", description = "Which file's schema.")
+    @Parameters(paramLabel = "season|plan", description = "Which file's schema: season or plan.")
     private Which which = Which.SEASON;
 
     enum Which {

@@ -20,18 +20,19 @@ import picocli.CommandLine.Spec;
         description = {
             "Draws the season sheet and the table of plantings of a plan anew, from its plan.json.",
             "",
-            "  bedwright sheet plans/first-bed"
+            "  target/bedwright plan problems/first-bed.json --time 5",
+            "  target/bedwright sheet plans/first-bed"
         })
 final class SheetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder.")
+    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
     private Path folder = Path.of("");
 
     @Override
     public Integer call() {
-        PlanFolder plans = new PlanFolder(folder);
+        PlanFolder plans = PlanFolder.at(folder);
         Plan plan = plans.read();
         PlanFacts facts = PlanFacts.of(plan.season(), PossibleSeasons.of(plan.season()));
         int[] places;

@@ -25,9 +25,27 @@ final class Words {
         return date(season.dateOf(day));
     }
 
+    /** How many of something there are: 1 bed, 2 beds. */
+    static String count(int number, String one) {
+        return number + " " + one + (number == 1 ? "" : "s");
+    }
+
     /** An amount of money in whole main units. */
     static String money(Season season, double amount) {
-        return season.currency().sign() + " " + String.format(Locale.ENGLISH, "%,d", Math.round(amount));
+        return money(season, amount, "%,.0f");
+    }
+
+    /** An amount of money to two digits behind the point. */
+    static String exactMoney(Season season, double amount) {
+        return money(season, amount, "%,.2f");
+    }
+
+    private static String money(Season season, double amount, String form) {
+        String sign = season.currency().sign();
+        boolean letters = sign.codePoints().anyMatch(Character::isLetter);
+        String number = String.format(Locale.ROOT, form, Math.abs(amount));
+        boolean less = amount < 0 && number.codePoints().anyMatch(c -> c >= '1' && c <= '9');
+        return (less ? "−" : "") + sign + (letters ? " " : "") + number;
     }
 
     static String percent(double share) {
