@@ -15,6 +15,7 @@ import bedwright.season.Site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The season that a good grower would plan with pencil and paper (common practice, no source): each crop by its usual
@@ -38,6 +39,11 @@ public final class RuleOfThumb {
     private final ProspectTable table;
     private final Draft draft;
     private final double[][] coming;
+    private final KindTree kinds;
+    /** Crops of the pool that give stems of each kind, or of one within it. */
+    private final long[] cropsWithin;
+    /** Wind at each bed from the stormiest side, as a share of that in the open. */
+    private final double[] wind;
 
     private RuleOfThumb(PlanFacts facts) {
         this.facts = facts;
@@ -45,6 +51,22 @@ public final class RuleOfThumb {
         this.table = facts.table();
         this.draft = new Draft(facts);
         this.coming = new double[table.stocks()][season.weeks()];
+        this.kinds = KindTree.of(season.roles());
+        this.cropsWithin =
+                IntStream.range(0, kinds.size()).mapToLong(this::cropsWithin).toArray();
+        this.wind = wind(season);
+    }
+
+    private static double[] wind(Season season) {
+        double side = season.site().storms().stream()
+                .max(Comparator.comparingDouble(storm -> storm.gustsAWeek().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum()))
+                .map(Site.StormSide::from)
+                .orElse(0.0);
+        return season.allBeds().stream()
+                .mapToDouble(bed -> Shelter.relativeSpeed(season, bed, side))
+                .toArray();
     }
 
     /** Plans the season by rule of thumb: where each planting is, by number; −1 where it is left out. */
@@ -187,17 +209,16 @@ public final class RuleOfThumb {
 
     /** Stems asked for of a kind, and of kinds above it, shared among the crops that give such stems. */
     private double wanted(int node, int week) {
-        KindTree kinds = KindTree.of(season.roles());
         double wanted = 0;
         for (DemandLine line : facts.demand()) {
-            if (line.asked()[week] > 0 && isWithin(kinds, node, line.node())) {
-                wanted += line.asked()[week] / (100.0 * cropsWithin(kinds, line.node()));
+            if (line.asked()[week] > 0 && isWithin(node, line.node())) {
+                wanted += line.asked()[week] / (100.0 * cropsWithin[line.node()]);
             }
         }
         return wanted;
     }
 
-    private static boolean isWithin(KindTree kinds, int node, int above) {
+    private boolean isWithin(int node, int above) {
         for (int n = node; n >= 0; n = kinds.parent(n)) {
             if (n == above) {
                 return true;
@@ -206,14 +227,14 @@ public final class RuleOfThumb {
         return false;
     }
 
-    private long cropsWithin(KindTree kinds, int node) {
+    private long cropsWithin(int node) {
         return season.pool().stream()
                 .map(lots -> lots.crop())
                 .distinct()
                 .filter(name -> season.crops().stream()
                         .filter(crop -> crop.name().equals(name))
                         .flatMap(crop -> crop.kinds().stream())
-                        .anyMatch(kind -> isWithin(kinds, kinds.node(kind.kind()), node)))
+                        .anyMatch(kind -> isWithin(kinds.node(kind.kind()), node)))
                 .count();
     }
 
@@ -230,13 +251,7 @@ public final class RuleOfThumb {
 
     /** Beds in the order in which they are tried: the lee first for tall crops, the wind first for low ones. */
     private List<Integer> beds(Crop crop) {
-        double side = season.site().storms().stream()
-                .max(Comparator.comparingDouble(storm -> storm.gustsAWeek().stream()
-                        .mapToDouble(Double::doubleValue)
-                        .sum()))
-                .map(Site.StormSide::from)
-                .orElse(0.0);
-        Comparator<Bed> byWind = Comparator.comparingDouble(bed -> Shelter.relativeSpeed(season, bed, side));
+        Comparator<Bed> byWind = Comparator.comparingDouble(bed -> wind[bed.index()]);
         return season.allBeds().stream()
                 .sorted((crop.height() >= TALL ? byWind : byWind.reversed()).thenComparingInt(Bed::index))
                 .map(Bed::index)
