@@ -7,6 +7,12 @@ import org.jspecify.annotations.Nullable;
 public final class Probe {
     private final AtomicLong asked = new AtomicLong();
     private @Nullable SeasonScore live;
+    private Runnable onLook = () -> {};
+
+    /** Has this run by the search's own thread whenever its working plan is set, at its start above all. */
+    void whenLooking(Runnable run) {
+        onLook = run;
+    }
 
     /** Counts one question; called by the search's own thread only. */
     void count() {
@@ -21,6 +27,7 @@ public final class Probe {
     /** Notes the score of the working plan; called by the search's own thread only. */
     void look(SeasonScore score) {
         live = score;
+        onLook.run();
     }
 
     /** The score of the working plan, for moves that look where stems are short; for the search's own thread only. */

@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -41,7 +42,7 @@ public final class Search {
     private final Limits limits;
     private final EnvironmentMode mode;
     private final List<Probe> probes = new ArrayList<>();
-    private final List<Solver<SeasonPlan>> solvers = new ArrayList<>();
+    private final List<Solver<SeasonPlan>> solvers = new CopyOnWriteArrayList<>();
     private final AtomicReference<@Nullable Found> best = new AtomicReference<>();
     private volatile boolean stopped;
 
@@ -134,6 +135,12 @@ public final class Search {
                     SolverFactory.<SeasonPlan>create(config(limits.seed() + s)).buildSolver();
             Probe probe = probes.get(s);
             solver.addEventListener(event -> note(found(event.getNewBestSolution())));
+            // A solver that only now begins has forgotten that it was told to end.
+            probe.whenLooking(() -> {
+                if (stopped) {
+                    solver.terminateEarly();
+                }
+            });
             solvers.add(solver);
             searches.add(() -> found(solver.solve(new SeasonPlan(facts, from, probe))));
         }
