@@ -60,8 +60,7 @@ class RuleOfThumbTest {
 
     @Test
     void aShortSearchBringsMore() {
-        Search.Found found =
-                new Search(facts, new Search.Limits(1, null, 2000L)).run(Search.nothingPlaced(facts));
+        Search.Found found = new Search(facts, new Search.Limits(1, null, 2000L)).run(Search.nothingPlaced(facts));
         Outcome thumb = Outcomes.of(facts, places);
 
         assertThat(found.hard()).isEqualTo(thumb.score().hard());

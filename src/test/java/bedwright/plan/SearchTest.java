@@ -59,13 +59,13 @@ class SearchTest {
     void farmersPlanForMeanYieldsBringsThePublishedMean() {
         Season season = Seasons.of(Seasons.FARMERS_PROBLEM);
         List<Sampling.GivenSeason> mean = List.of(season.possible().given().get(1));
-        PlanFacts onMean = Seasons.facts(
-                season.with(new Sampling(1, 1, season.possible().doubt(), mean)));
+        PlanFacts onMean =
+                Seasons.facts(season.with(new Sampling(1, 1, season.possible().doubt(), mean)));
         PlanFacts onThree = Seasons.facts(season);
 
         Search.Found found = search(onMean, Search.nothingPlaced(onMean), 20_000);
-        int[] judged = Outcomes.places(
-                onThree, Outcomes.of(onMean, found.places()).plantings());
+        int[] judged =
+                Outcomes.places(onThree, Outcomes.of(onMean, found.places()).plantings());
 
         assertThat(Outcomes.of(onThree, judged).score().soft()).isEqualTo(3 * 107_240 * GRAINS_A_DOLLAR);
     }
