@@ -16,6 +16,7 @@ import bedwright.recheck.Recheck;
 import bedwright.season.Season;
 import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -53,7 +54,7 @@ public final class MovesASecond {
         long moves = args.length > 0 ? Long.parseLong(args[0]) : 200_000;
         Season season = DemoFarm.season();
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        System.out.printf(Locale.ROOT, "%s, commit %s%n", LocalDate.now(), args.length > 1 ? args[1] : "not named");
+        System.out.printf(Locale.ROOT, "%s, commit %s%n", LocalDate.now(ZoneId.systemDefault()), args.length > 1 ? args[1] : "not named");
         System.out.println(DemoFarm.machine());
         checkScores(facts);
         new MovesASecond(facts, moves).measure();

@@ -61,7 +61,7 @@ final class NaiveGround {
         touchedFamilies.set(cell);
     }
 
-    private void take(int shelf, int from, int to, long amount) {
+    private void take(int shelf, int from, int to, int amount) {
         for (int week = from; week < to; week++) {
             used[shelf][week] += amount;
         }

@@ -51,7 +51,7 @@ final class NaiveHours {
         for (int i = 0; i < minutes.length; i++) {
             if (minutes[i] != 0) {
                 int week = table.workFrom(row) + i;
-                work[week] += sign * minutes[i] * Grains.TICKS_A_MINUTE;
+                work[week] += (long) sign * minutes[i] * Grains.TICKS_A_MINUTE;
                 touched.set(week);
             }
         }
