@@ -54,7 +54,11 @@ public final class MovesASecond {
         long moves = args.length > 0 ? Long.parseLong(args[0]) : 200_000;
         Season season = DemoFarm.season();
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        System.out.printf(Locale.ROOT, "%s, commit %s%n", LocalDate.now(ZoneId.systemDefault()), args.length > 1 ? args[1] : "not named");
+        System.out.printf(
+                Locale.ROOT,
+                "%s, commit %s%n",
+                LocalDate.now(ZoneId.systemDefault()),
+                args.length > 1 ? args[1] : "not named");
         System.out.println(DemoFarm.machine());
         checkScores(facts);
         new MovesASecond(facts, moves).measure();

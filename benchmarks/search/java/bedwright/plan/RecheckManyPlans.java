@@ -27,7 +27,11 @@ public final class RecheckManyPlans {
     /** Arguments: plans over 1, over 16 and over 64 seasons, for each caution (default 1,000 each); commit. */
     public static void main(String[] args) {
         int[] seasons = {1, 16, 64};
-        System.out.printf(Locale.ROOT, "%s, commit %s%n", LocalDate.now(ZoneId.systemDefault()), args.length > 3 ? args[3] : "not named");
+        System.out.printf(
+                Locale.ROOT,
+                "%s, commit %s%n",
+                LocalDate.now(ZoneId.systemDefault()),
+                args.length > 3 ? args[3] : "not named");
         System.out.println(DemoFarm.machine());
         System.out.println("seasons caution  plans  placed at most  differ");
         int differing = 0;
