@@ -75,14 +75,14 @@ class FillingTest {
     private List<Outlet> randomOutlets(Random random, KindTree kinds) {
         List<Outlet> outlets = new ArrayList<>();
         for (int i = random.nextInt(4); i >= 0; i--) {
-            @Nullable Promise promise =
-                    switch (random.nextInt(5)) {
-                        case 0 -> new Promise(1 + random.nextInt(3), null, null);
-                        case 1 -> new Promise(null, random.nextInt(5) / 100.0, null);
-                        case 2 -> new Promise(null, null, random.nextInt(5) / 100.0);
-                        case 3 -> new Promise(null, null, null);
-                        default -> null;
-                    };
+            @Nullable
+            Promise promise = switch (random.nextInt(5)) {
+                case 0 -> new Promise(1 + random.nextInt(3), null, null);
+                case 1 -> new Promise(null, random.nextInt(5) / 100.0, null);
+                case 2 -> new Promise(null, null, random.nextInt(5) / 100.0);
+                case 3 -> new Promise(null, null, null);
+                default -> null;
+            };
             outlets.add(new Outlet(
                     "outlet " + i,
                     kinds.path(random.nextInt(kinds.size())),

@@ -12,8 +12,7 @@ import java.nio.charset.StandardCharsets;
  * five stems in each of the weeks w + 3 and w + 4, and with its week of grace holds its bed in the weeks w to w + 5.
  */
 final class HandSeason {
-    private String text =
-            """
+    private String text = """
             {
               "name": "By hand (invented)",
               "starts": "2027-03-01",

@@ -206,8 +206,8 @@ class RulesTest {
     @Test
     @Of(Rule.REST_YEARS)
     void restYearsBrokenCostTheirPriceForEachPlanting() {
-        HandSeason season = family()
-                .with("\"length\": 100", "\"length\": 100, \"history\": [{\"family\": \"daisies\", \"year\": 2026}]");
+        HandSeason season = family().with(
+                        "\"length\": 100", "\"length\": 100, \"history\": [{\"family\": \"daisies\", \"year\": 2026}]");
         assertSoft(season, Rule.REST_YEARS, 1000, 0, 0);
     }
 
@@ -215,8 +215,8 @@ class RulesTest {
     @Test
     @Of(Rule.REST_YEARS)
     void restYearsKeptCostNothing() {
-        HandSeason season = family()
-                .with("\"length\": 100", "\"length\": 100, \"history\": [{\"family\": \"daisies\", \"year\": 2024}]");
+        HandSeason season = family().with(
+                        "\"length\": 100", "\"length\": 100, \"history\": [{\"family\": \"daisies\", \"year\": 2024}]");
         assertSoft(season, Rule.REST_YEARS, 0, 0, 0);
     }
 
