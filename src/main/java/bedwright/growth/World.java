@@ -5,9 +5,7 @@ import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.climate.SiteClimate;
 import bedwright.season.KindTree;
-import bedwright.season.Pest;
 import bedwright.season.Season;
-import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What all plantings of a season share: its weather in every possible season, its frosts, pests and ground. */
 final class World {
-    private static final int WEEKS_OF_THE_YEAR = 53;
-
     final Season season;
     final List<PossibleSeason> seasons;
     final PossibleSeason normalSeason;
@@ -43,21 +39,8 @@ final class World {
         this.weeks = season.weeks();
         this.pressure = new double[season.pests().size()][];
         for (int p = 0; p < pressure.length; p++) {
-            pressure[p] = byWeek(season.pests().get(p));
+            pressure[p] = PestPressure.byWeek(season.pests().get(p));
         }
-    }
-
-    private static double[] byWeek(Pest pest) {
-        double[] byWeek = new double[WEEKS_OF_THE_YEAR];
-        for (int w = 0; w < WEEKS_OF_THE_YEAR; w++) {
-            MonthDay day = MonthDay.from(LocalDate.ofYearDay(2023, 7 * w + 1));
-            for (Pest.Pressure entry : pest.pressure()) {
-                if (isWithin(day, entry.from(), entry.to())) {
-                    byWeek[w] = entry.aDay();
-                }
-            }
-        }
-        return byWeek;
     }
 
     /** Whether a day of the year lies in a span that may wrap the new year; both ends belong to it. */

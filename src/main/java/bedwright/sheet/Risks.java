@@ -3,11 +3,10 @@ package bedwright.sheet;
 import bedwright.climate.FrostDates;
 import bedwright.climate.Gusts;
 import bedwright.climate.SiteClimate;
+import bedwright.growth.PestPressure;
 import bedwright.season.Pest;
 import bedwright.season.Season;
 import bedwright.season.Site;
-import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.jspecify.annotations.Nullable;
@@ -74,24 +73,12 @@ final class Risks {
      * exp(−Σ pressure).
      */
     double pest(Pest pest, int week) {
+        double[] pressure = PestPressure.byWeek(pest);
         double sum = 0;
         for (int day = DAYS * week; day < DAYS * (week + 1); day++) {
-            sum += pressure(pest, climate.weekOfYear(day));
+            sum += pressure[climate.weekOfYear(day)];
         }
         return -Math.expm1(-sum);
-    }
-
-    /** The last entry that holds the first day of a week of the year. */
-    private static double pressure(Pest pest, int weekOfYear) {
-        MonthDay first = MonthDay.from(LocalDate.ofYearDay(2023, DAYS * weekOfYear + 1));
-        double pressure = 0;
-        for (Pest.Pressure entry : pest.pressure()) {
-            boolean after = first.compareTo(entry.from()) >= 0;
-            boolean before = first.compareTo(entry.to()) <= 0;
-            boolean within = entry.from().compareTo(entry.to()) <= 0 ? after && before : after || before;
-            pressure = within ? entry.aDay() : pressure;
-        }
-        return pressure;
     }
 
     /**
