@@ -33,7 +33,9 @@ class CalendarTest {
         crop.grace = 2;
         crop.clearing = 1;
 
-        assertThat(season.calendar(1).heldTo()).as("cut in weeks 4 and 5, grace 6 and 7, cleared in 8").isEqualTo(9);
+        assertThat(season.calendar(1).heldTo())
+                .as("cut in weeks 4 and 5, grace 6 and 7, cleared in 8")
+                .isEqualTo(9);
     }
 
     @Test

@@ -25,8 +25,7 @@ class CuttingTest {
 
         assertThat(season.stems(0))
                 .as("days 24 to 37: 4, 7 and 3 of 14")
-                .containsExactly(
-                        new double[] {0, 0, 0, 40 / 14.0, 70 / 14.0, 30 / 14.0, 0, 0, 0, 0}, within(EXACT));
+                .containsExactly(new double[] {0, 0, 0, 40 / 14.0, 70 / 14.0, 30 / 14.0, 0, 0, 0, 0}, within(EXACT));
     }
 
     @Test
@@ -34,8 +33,7 @@ class CuttingTest {
         crop.cutDays = 21;
         crop.cutShares = List.of(0.5, 0.3, 0.2);
 
-        assertThat(season.stems(0))
-                .containsExactly(new double[] {0, 0, 0, 5, 3, 2, 0, 0, 0, 0}, within(EXACT));
+        assertThat(season.stems(0)).containsExactly(new double[] {0, 0, 0, 5, 3, 2, 0, 0, 0, 0}, within(EXACT));
     }
 
     @Test
@@ -43,7 +41,9 @@ class CuttingTest {
         crop.cutDays = 7;
         crop.cutShares = List.of(0.7, 0.3);
 
-        assertThat(Cutting.shareBy(method(), 4)).as("0.7 and half a day of 3.5").isCloseTo(0.7 + 0.3 / 7, within(EXACT));
+        assertThat(Cutting.shareBy(method(), 4))
+                .as("0.7 and half a day of 3.5")
+                .isCloseTo(0.7 + 0.3 / 7, within(EXACT));
     }
 
     @Test
@@ -71,8 +71,7 @@ class CuttingTest {
         crop.heat = new Crop.Heat(20, Crop.Heat.Answer.ENDS);
         season.deviation = SmallSeason.warmWeek(4, 6);
 
-        assertThat(season.stems(0))
-                .containsExactly(new double[] {0, 0, 0, 2.5, 2.5, 0, 0, 0, 0, 0}, within(EXACT));
+        assertThat(season.stems(0)).containsExactly(new double[] {0, 0, 0, 2.5, 2.5, 0, 0, 0, 0, 0}, within(EXACT));
     }
 
     @Test
@@ -81,8 +80,7 @@ class CuttingTest {
         crop.heat = new Crop.Heat(20, Crop.Heat.Answer.PAUSES);
         season.deviation = SmallSeason.warmWeek(4, 6);
 
-        assertThat(season.stems(0))
-                .containsExactly(new double[] {0, 0, 0, 2.5, 0, 2.5, 2.5, 0, 0, 0}, within(EXACT));
+        assertThat(season.stems(0)).containsExactly(new double[] {0, 0, 0, 2.5, 0, 2.5, 2.5, 0, 0, 0}, within(EXACT));
     }
 
     @Test

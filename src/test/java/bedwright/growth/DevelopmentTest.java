@@ -106,7 +106,9 @@ class DevelopmentTest {
         crop.pinchDelay = 60;
         season.firstCutFactor = 1.1;
 
-        assertThat(season.grown(0).developments.getFirst().firstCut).as("308 °C·d").isEqualTo(30);
+        assertThat(season.grown(0).developments.getFirst().firstCut)
+                .as("308 °C·d")
+                .isEqualTo(30);
     }
 
     @Test
@@ -232,7 +234,9 @@ class DevelopmentTest {
     void itIsTenderWhileTheDayStartsBelowTheMark() {
         crop.tender = 30;
 
-        assertThat(season.development(0).hardy).as("day 7 starts at 70, day 8 at 80").isEqualTo(8);
+        assertThat(season.development(0).hardy)
+                .as("day 7 starts at 70, day 8 at 80")
+                .isEqualTo(8);
     }
 
     /**
