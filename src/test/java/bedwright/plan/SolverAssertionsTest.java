@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * throwing. A search's result is compared once more with a score that no solver has seen.
  */
 class SolverAssertionsTest {
-    private static final long MOVES = 1000;
-    private static final long MOVES_TRACKED = 100;
+    private static final long MOVES = 3000;
+    private static final long MOVES_TRACKED = 300;
 
     static Stream<Arguments> variants() {
         Season plain = Seasons.of(Seasons.FIRST_BED);
