@@ -1,0 +1,253 @@
+package bedwright.exact;
+
+import bedwright.growth.ProspectTable;
+import bedwright.season.KeptPlanting;
+import bedwright.season.KindTree;
+import bedwright.season.Lots;
+import bedwright.season.Role;
+import bedwright.season.Rounding;
+import bedwright.season.Season;
+import bedwright.season.Standing;
+import com.google.ortools.Loader;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The best plan of a small season, proven. Money in grains, work in ticks, stems in hundredths. */
+final class ExactModel {
+    private static final long TICKS_A_MINUTE = 100_000;
+    /** In the solver's own measure, which does not depend on the machine; about a second each. */
+    private static final double MOST_EFFORT = 200;
+
+    private final CpModel model = new CpModel();
+    private final Season season;
+    private final ProspectTable table;
+    private final KindTree kinds;
+    private final HoursOfWeeks hours;
+    private final List<Wanted> wanted;
+    private final long[] minutesOfDemand;
+    private final Ground ground;
+    private final Linear missing = new Linear();
+    private final List<Linear> money = new ArrayList<>();
+    private final long ownRate;
+    private final long hiredRate;
+
+    /** The best there is: its score, and a plan that has it. */
+    record Best(long medium, long soft, List<KeptPlanting> plantings) {}
+
+    private ExactModel(Season season, ProspectTable table) {
+        this.season = season;
+        this.table = table;
+        this.kinds = KindTree.of(season.roles());
+        this.hours = HoursOfWeeks.of(season);
+        this.wanted = Wanted.inOrder(season, kinds);
+        this.minutesOfDemand = Wanted.minutes(season);
+        this.ownRate =
+                Rounding.halfUp(season.labour().ownRate() * season.currency().smallest());
+        this.hiredRate =
+                Rounding.halfUp(season.labour().hiredRate() * season.currency().smallest());
+        this.ground = new Ground(model, season, table);
+        for (int k = 0; k < table.seasons(); k++) {
+            money.add(new Linear().add(ground.costs, -1));
+        }
+        for (int week = 0; week < season.weeks(); week++) {
+            addWeek(week);
+        }
+    }
+
+    /**
+     * Solves a season.
+     *
+     * @param table what places give and take, over the seasons that the plan is judged by
+     * @throws IllegalStateException if no plan keeps the hard rules, or none is proven best
+     */
+    static Best solve(Season season, ProspectTable table) {
+        Loader.loadNativeLibraries();
+        return new ExactModel(season, table).best();
+    }
+
+    private void addWeek(int week) {
+        Linear minutes = ground.work(week).add(minutesOfDemand[week]);
+        Linear same = new Linear().add(minutes, TICKS_A_MINUTE).add(hours.chores()[week]);
+        Linear allHours = new Linear();
+        Linear allCutting = new Linear();
+        for (int k = 0; k < table.seasons(); k++) {
+            Filled filled = new Filled(model, kinds, season.roles().size(), wanted, ground, week, k);
+            Linear cutting = new Linear();
+            Linear work = new Linear().add(same, 1);
+            for (int r = 0; r < season.roles().size(); r++) {
+                Role role = season.roles().get(r);
+                long clearing = Rounding.halfUp(10 * role.clearing());
+                cutting.add(filled.cut[r], Rounding.halfUp(10 * role.cutting()));
+                work.add(filled.came[r], clearing).add(filled.cut[r], -clearing);
+            }
+            work.add(cutting, 1);
+            allCutting.add(cutting, 1);
+            allHours.add(work, 1);
+            pay(work, week, money.get(k));
+            take(filled, week, money.get(k));
+        }
+        if (hours.own()[week] != HoursOfWeeks.UNLIMITED) {
+            keepTo(allHours, hours.own()[week] + hours.hired()[week]);
+        }
+        if (hours.cutting()[week] != HoursOfWeeks.UNLIMITED) {
+            keepTo(allCutting, hours.cutting()[week]);
+        }
+    }
+
+    /** The mean over the seasons keeps to a limit of ticks. */
+    private void keepTo(Linear ticks, long limit) {
+        long divisor = Math.max(1, ticks.commonDivisor());
+        long left = Math.floorDiv(table.seasons() * limit - ticks.constant(), divisor);
+        model.addLessOrEqual(ticks.variablePart(divisor).expression(), left);
+    }
+
+    /** Own hours at the owner's rate, the rest at the hired rate. */
+    private void pay(Linear work, int week, Linear balance) {
+        balance.add(work, -ownRate);
+        long own = hours.own()[week];
+        if (own == HoursOfWeeks.UNLIMITED || work.most() <= own) {
+            return;
+        }
+        Linear beyond = new Linear().add(work, 1).add(-own);
+        long divisor = BigInteger.valueOf(beyond.commonDivisor())
+                .gcd(BigInteger.valueOf(beyond.constant()))
+                .longValueExact();
+        Linear scaled = beyond.variablePart(divisor).add(beyond.constant() / divisor);
+        IntVar hired = model.newIntVar(0, scaled.most(), "hired");
+        model.addMaxEquality(hired, new LinearExpr[] {scaled.expression(), LinearExpr.constant(0)});
+        balance.add(hired, -(hiredRate - ownRate) * divisor);
+    }
+
+    private void take(Filled filled, int week, Linear balance) {
+        for (int i = 0; i < wanted.size(); i++) {
+            Wanted one = wanted.get(i);
+            balance.add(one.regardless() * one.asked()[week]);
+            balance.add(filled.served.get(i), one.worth());
+            missing.add((long) one.must() * one.asked()[week]).add(filled.served.get(i), -one.must());
+        }
+    }
+
+    private Best best() {
+        long medium = 0;
+        if (missing.most() > 0) {
+            model.minimize(missing.expression());
+            CpSolver solver = solved();
+            medium = missing.value(solver);
+            model.addEquality(missing.expression(), medium);
+            hint(solver);
+        }
+        // A divisor common to all money keeps the solver's numbers small and loses nothing.
+        long divisor = money.stream()
+                .map(one -> BigInteger.valueOf(one.commonDivisor()))
+                .reduce(BigInteger.ZERO, BigInteger::gcd)
+                .longValueExact();
+        long constant = money.getFirst().constant();
+        List<Linear> scaled = new ArrayList<>();
+        for (Linear one : money) {
+            if (one.constant() != constant) {
+                throw new IllegalStateException("What does not depend on the plan differs between seasons");
+            }
+            scaled.add(one.variablePart(Math.max(1, divisor)));
+        }
+        int count = money.size();
+        int worst = (count + 4) / 5;
+        int caution = season.caution().percent();
+        Linear weighed = weighed(scaled, worst, caution);
+        model.maximize(weighed.expression());
+        CpSolver solver = solved();
+        BigInteger whole = BigInteger.valueOf(weighed.value(solver))
+                .multiply(BigInteger.valueOf(Math.max(1, divisor)))
+                .add(BigInteger.valueOf(constant).multiply(BigInteger.valueOf(100L * worst * count)));
+        long soft = floor(whole, BigInteger.valueOf(100L * worst));
+        return new Best(-medium, soft, plantings(solver));
+    }
+
+    /** (100 − c)·m·S + c·K·T; T = max over z of m·z − Σ max(0, z − v), which whole numbers reach at the m-th worst. */
+    private Linear weighed(List<Linear> scaled, int worst, int caution) {
+        Linear weighed = new Linear();
+        scaled.forEach(one -> weighed.add(one, (100L - caution) * worst));
+        if (caution > 0) {
+            long least = scaled.stream().mapToLong(Linear::least).min().orElseThrow();
+            long most = scaled.stream().mapToLong(Linear::most).max().orElseThrow();
+            IntVar bar = model.newIntVar(least, most, "bar");
+            long weight = (long) caution * scaled.size();
+            weighed.add(bar, weight * worst);
+            for (Linear one : scaled) {
+                IntVar below = model.newIntVar(0, most - least, "below");
+                model.addGreaterOrEqual(
+                        new Linear().add(below, 1).add(one, 1).add(bar, -1).expression(), 0);
+                weighed.add(below, -weight);
+            }
+        }
+        return weighed;
+    }
+
+    private static long floor(BigInteger whole, BigInteger by) {
+        BigInteger[] parts = whole.divideAndRemainder(by);
+        return parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
+    }
+
+    private CpSolver solved() {
+        CpSolver solver = new CpSolver();
+        // The presolve works out every sum that stems can come to, which takes longer than all the rest.
+        solver.getParameters()
+                .setCpModelPresolve(false)
+                .setNumWorkers(1)
+                .setRandomSeed(1)
+                .setMaxDeterministicTime(MOST_EFFORT);
+        CpSolverStatus status = solver.solve(model);
+        if (status != CpSolverStatus.OPTIMAL) {
+            throw new IllegalStateException("Not proven best, but " + status + ": " + model.validate());
+        }
+        return solver;
+    }
+
+    private void hint(CpSolver solver) {
+        for (IntVar lots : ground.lots) {
+            model.addHint(lots, solver.value(lots));
+        }
+    }
+
+    private List<KeptPlanting> plantings(CpSolver solver) {
+        List<KeptPlanting> plantings = new ArrayList<>();
+        for (int place = 0; place < table.places(); place++) {
+            int lots = Math.toIntExact(solver.value(ground.lots[place]));
+            if (lots > 0) {
+                plantings.add(planting(plantings.size() + 1, place, lots));
+            }
+        }
+        return plantings;
+    }
+
+    private KeptPlanting planting(int number, int place, int lots) {
+        int stock = table.stock(place);
+        int pool = season.pool().size();
+        Lots ofPool = stock < pool ? season.pool().get(stock) : null;
+        Standing standing = stock < pool ? null : season.standing().get(stock - pool);
+        String crop = ofPool != null ? ofPool.crop() : standing != null ? standing.crop() : "";
+        int plants = ofPool != null ? ofPool.plants() * lots : standing != null ? standing.plants() : 0;
+        String method = season.crops().stream()
+                .filter(c -> c.name().equals(crop))
+                .findFirst()
+                .orElseThrow()
+                .methods()
+                .get(table.method(place))
+                .name();
+        return new KeptPlanting(
+                number,
+                crop,
+                method,
+                season.allBeds().get(table.bed(place)).name(),
+                season.weekStart(table.sowWeek(place)),
+                ofPool != null ? stock + 1 : null,
+                standing != null ? stock - pool + 1 : null,
+                lots,
+                plants);
+    }
+}
