@@ -41,10 +41,10 @@ enum SmallSeason {
             "\"weeks\": 16",
             "\"to\": \"2027-07-12\", \"stems\": 60",
             "\"to\": \"2027-08-23\", \"stems\": 60",
-            "\"height\": 0.8,",
-            "\"height\": 0.8, \"family\": \"carrots\",",
+            "\"killing\"",
+            "\"family\": \"all of them\", \"killing\"",
             "\"crops\": [",
-            "\"families\": [{\"name\": \"carrots\"}], \"rotation\": {\"followOn\": 4}, \"crops\": ["),
+            "\"families\": [{\"name\": \"all of them\"}], \"rotation\": {\"followOn\": 4}, \"crops\": ["),
     CAREFUL_OVER_SIX("\"possible\": {\"count\": 4", "\"caution\": \"careful\", \"possible\": {\"count\": 6"),
     NORMAL_SEASON_ALONE("\"count\": 4", "\"count\": 1"),
     CLEARING_COSTS("\"cutting\": 40", "\"cutting\": 40, \"clearing\": 30");
