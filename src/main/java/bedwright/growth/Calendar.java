@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param groundWeek week from which it is in the bed
  * @param heldFrom first week of the season in which it holds its bed
  * @param heldTo end of the hold
- * @param lastCut last week of cutting, or −1 if it is never cut
- * @param lastGrace last grace week before the season's end cuts it off, or −1 if it is never cut
- * @param lastHeld last held week before the season's end cuts it off, or −1 if it is never cut
+ * @param lastCut last week of cutting, which may lie before the season, or {@link Development#NEVER}
+ * @param lastGrace last grace week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
+ * @param lastHeld last held week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
  * @param netWeek week in which net goes up, or −1 for none
  * @param netFrom first week with net
  * @param netTo end of the net
@@ -45,12 +45,12 @@ record Calendar(
     /** The calendar of a planting from its development in the normal season. */
     static Calendar of(Method method, Start start, Development normal, Cutting.@Nullable Heat heat, int weeks) {
         int ground = Math.floorDiv(start.groundDay(), 7);
-        int lastCut =
-                normal.firstCut == Development.NEVER ? -1 : Cutting.lastWeek(method, heat, normal.firstCut, weeks);
-        int lastGrace = lastCut < 0 ? -1 : lastCut + method.grace();
-        int lastHeld = lastCut < 0 ? -1 : lastGrace + method.clearing();
+        boolean cut = normal.firstCut != Development.NEVER;
+        int lastCut = cut ? Cutting.lastWeek(method, heat, normal.firstCut, weeks) : Development.NEVER;
+        int lastGrace = cut ? lastCut + method.grace() : Development.NEVER;
+        int lastHeld = cut ? lastGrace + method.clearing() : Development.NEVER;
         int heldFrom = Math.clamp(ground, 0, weeks);
-        int heldTo = lastCut < 0 ? weeks : Math.min(weeks, lastHeld + 1);
+        int heldTo = cut ? Math.clamp(lastHeld + 1, 0, weeks) : weeks;
         int netWeek = -1;
         int netFrom = 0;
         int netTo = 0;
@@ -58,7 +58,7 @@ record Calendar(
             boolean out = method.start() == Method.Start.TRAY || method.start() == Method.Start.PLUGS;
             netWeek = out ? ground : Math.max(ground, Math.floorDiv(normal.emergence, 7));
             netFrom = Math.clamp(netWeek, 0, weeks);
-            netTo = lastCut < 0 ? weeks : Math.min(weeks, lastGrace + 1);
+            netTo = cut ? Math.min(weeks, lastGrace + 1) : weeks;
         }
         int coverFrom = heldFrom;
         int coverTo = heldFrom;

@@ -32,9 +32,9 @@ final class Cutting {
 
     /** The last week with cutting: that of the last cutting day, or the week in which heat ends it; at most {@code weeks} − 1. */
     static int lastWeek(Method method, @Nullable Heat heat, int firstCut, int weeks) {
-        int last = Math.min((firstCut + method.cutDays() - 1) / 7, weeks - 1);
+        int last = Math.min(Math.floorDiv(firstCut + method.cutDays() - 1, 7), weeks - 1);
         if (heat != null && heat.ends()) {
-            for (int w = firstCut / 7; w < last; w++) {
+            for (int w = Math.max(0, Math.floorDiv(firstCut, 7)); w < last; w++) {
                 if (heat.isTooMuch(w)) {
                     return w;
                 }

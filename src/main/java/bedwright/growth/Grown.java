@@ -70,10 +70,10 @@ final class Grown {
     /** Share of the stems that comes in a week of a season, losses aside. */
     double shareIn(int k, int week) {
         Development development = developments.get(k);
-        if (development.firstCut == Development.NEVER || week < development.firstCut / 7) {
+        if (development.firstCut == Development.NEVER || week < Math.floorDiv(development.firstCut, 7)) {
             return 0;
         }
-        if (calendar.lastCut() >= 0 && week > calendar.lastCut() + method.grace()) {
+        if (calendar.lastGrace() != Development.NEVER && week > calendar.lastGrace()) {
             return 0;
         }
         Cutting.Heat heat = heats.get(k);

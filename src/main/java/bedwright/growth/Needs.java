@@ -89,7 +89,7 @@ final class Needs {
         }
         if (calendar.netWeek() != -1) {
             add(tasks, Job.NET_UP, calendar.netWeek(), metres * layers());
-            if (calendar.lastGrace() >= 0) {
+            if (calendar.lastGrace() != Development.NEVER) {
                 add(tasks, Job.NET_DOWN, calendar.lastGrace(), metres * layers());
             }
         }
@@ -106,7 +106,7 @@ final class Needs {
                 add(tasks, Job.WEED, week, metres);
             }
         }
-        if (calendar.lastHeld() >= 0) {
+        if (calendar.lastHeld() != Development.NEVER) {
             add(tasks, Job.CLEAR, calendar.lastHeld(), metres);
         }
         return tasks;

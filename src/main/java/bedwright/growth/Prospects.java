@@ -57,7 +57,7 @@ public final class Prospects {
                 dayOrNone(grown.normal.emergence),
                 way.pinched() ? dayOrNone(grown.normal.pinch) : Prospect.NONE,
                 dayOrNone(grown.normal.firstCut),
-                grown.calendar.lastCut() < 0 ? Prospect.NONE : grown.calendar.lastCut(),
+                dayOrNone(grown.calendar.lastCut()),
                 grown.calendar.heldTo(),
                 firstCuts,
                 List.copyOf(paths),
