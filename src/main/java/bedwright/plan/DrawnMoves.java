@@ -34,14 +34,7 @@ final class DrawnMoves implements Iterator<Put> {
         this.random = random;
         this.probe = plan.getProbe();
         this.givers = facts.givers();
-        this.free = plantings.stream()
-                .filter(planting -> !planting.isHeld() && hasPlaces(planting.getStock()))
-                .mapToInt(Planting::getId)
-                .toArray();
-    }
-
-    private boolean hasPlaces(int stock) {
-        return table.firstPlace(stock) < table.firstPlace(stock + 1);
+        this.free = facts.free;
     }
 
     @Override

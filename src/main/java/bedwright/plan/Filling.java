@@ -2,7 +2,6 @@ package bedwright.plan;
 
 import bedwright.season.KindTree;
 import bedwright.season.Season;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -14,7 +13,8 @@ import java.util.stream.IntStream;
  *
  * <p>A role's kinds, as far as they are told apart ({@link KindCells}), are numbered from 0, the role itself first, each
  * after the one that holds it.
- * All work is done for all possible seasons at once, seasons innermost.
+ * Several weeks are filled at once, for all possible seasons, seasons innermost: the lines stand in the same order in
+ * every week, so each inner loop runs over weeks × seasons, long enough for the machine's wide instructions.
  */
 final class Filling {
     final int role;
@@ -31,21 +31,44 @@ final class Filling {
     /** Kinds of which only so many can be sold. */
     private final int[] capped;
 
-    /** For each week the lines that ask for stems in it, in filling order. */
-    private final Asked[][] asked;
+    /** The lines that are ever served, in filling order. */
+    private final Line[] lines;
+    /** What all lines of a week bring if nothing is taken for them, grains: week w in season k at w × K + k. */
+    private final double[] none;
+
+    private final int seasons;
+    private final int weeks;
 
     /**
-     * One line in one week: everything that filling it needs.
+     * One line: everything that filling it needs.
      *
+     * @param line its number
+     * @param node its kind, of this role's kinds
+     * @param amount hundredths asked for: week w in season k at w × K + k
      * @param gain grains for each hundredth taken
-     * @param none grains if nothing is taken
-     * @param noneAfter grains of all lines after it if nothing is taken for them
-     * @param missingAfter weighted hundredths missing of all lines after it if nothing is taken for them
+     * @param weight weight of a hundredth missing
      */
-    private record Asked(
-            int line, int node, int amount, long gain, long none, long weight, long noneAfter, long missingAfter) {}
+    private record Line(int line, int node, int[] amount, long gain, long weight) {
+        boolean asksIn(int first, int end, int seasons) {
+            for (int w = first; w < end; w++) {
+                if (amount[w * seasons] > 0) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
 
-    private Filling(int role, int firstNode, int[] parent, int[] most, Asked[][] asked, long cutRate, long clearRate) {
+    private Filling(
+            int role,
+            int firstNode,
+            int[] parent,
+            int[] most,
+            Line[] lines,
+            double[] none,
+            int weeks,
+            long cutRate,
+            long clearRate) {
         this.role = role;
         this.firstNode = firstNode;
         this.nodes = parent.length;
@@ -54,12 +77,16 @@ final class Filling {
         this.capped = IntStream.range(0, most.length)
                 .filter(n -> most[n] != Integer.MAX_VALUE)
                 .toArray();
-        this.asked = asked;
+        this.lines = lines;
+        this.none = none;
+        this.weeks = weeks;
+        this.seasons = none.length / weeks;
         this.cutRate = cutRate;
         this.clearRate = clearRate;
     }
 
-    static Filling of(Season season, KindTree kinds, KindCells cells, int role, Demand demand, long ownRate) {
+    static Filling of(
+            Season season, KindTree kinds, KindCells cells, int role, Demand demand, long ownRate, int seasons) {
         int first = 0;
         while (kinds.role(cells.node(first)) != role) {
             first++;
@@ -74,228 +101,214 @@ final class Filling {
         long cutRate = Grains.cuttingRate(season.roles().get(role).cutting());
         long clearRate = Grains.cuttingRate(season.roles().get(role).clearing());
         List<DemandLine> order = demand.fillingOrder(role, (cutRate - clearRate) * ownRate);
-        Asked[][] asked = new Asked[season.weeks()][];
-        for (int w = 0; w < asked.length; w++) {
-            List<DemandLine> inWeek = new ArrayList<>();
-            for (DemandLine line : order) {
-                if (line.asked()[w] > 0) {
-                    inWeek.add(line);
-                }
-            }
-            asked[w] = asked(inWeek, cells, first, w);
-        }
-        return new Filling(role, first, parent, most, asked, cutRate, clearRate);
-    }
-
-    private static Asked[] asked(List<DemandLine> inWeek, KindCells cells, int first, int week) {
-        Asked[] asked = new Asked[inWeek.size()];
-        long noneAfter = 0;
-        long missingAfter = 0;
-        for (int i = asked.length - 1; i >= 0; i--) {
-            DemandLine line = inWeek.get(i);
+        int weeks = season.weeks();
+        double[] none = new double[weeks * seasons];
+        Line[] lines = new Line[order.size()];
+        for (int i = 0; i < lines.length; i++) {
+            DemandLine line = order.get(i);
             boolean paidInFull = line.promise() == DemandLine.Promised.BOUGHT_IN;
-            int amount = (int) Math.min(line.asked()[week], Integer.MAX_VALUE);
+            int[] amount = new int[none.length];
+            for (int at = 0; at < none.length; at++) {
+                amount[at] = (int) Math.min(line.asked()[at / seasons], Integer.MAX_VALUE);
+                none[at] += (double) (paidInFull ? line.price() - line.lack() : -line.lack()) * amount[at];
+            }
             long gain = paidInFull ? line.lack() : line.price() + line.lack();
-            long none = (paidInFull ? line.price() - line.lack() : -line.lack()) * amount;
-            asked[i] = new Asked(
-                    line.index(),
-                    cells.of(line.node()) - first,
-                    amount,
-                    gain,
-                    none,
-                    line.weight(),
-                    noneAfter,
-                    missingAfter);
-            noneAfter += none;
-            missingAfter += (long) line.weight() * amount;
+            lines[i] = new Line(line.index(), cells.of(line.node()) - first, amount, gain, line.weight());
         }
-        return asked;
+        return new Filling(role, first, parent, most, lines, none, weeks, cutRate, clearRate);
     }
 
-    /** What filling one week gives, for each possible season. Reused: one a thread. */
+    /**
+     * What filling a run of weeks gives: week t of them in season k at t × K + k. Reused: one a thread.
+     *
+     * <p>Money is counted in doubles for the machine's sake: all of it is whole and far below 2⁵³, so nothing is lost.
+     */
     static final class Result {
         /** Takings less shortage and buy-in, grains. */
-        final long[] money;
+        final double[] money;
         /** Stems that go somewhere, hundredths. */
         final int[] served;
         /** Stems that come besides, hundredths. */
         final int[] came;
-        /** Weighted stems missing that must be ours, hundredths, over all seasons. */
-        long missing;
+        /** Weighted stems missing that must be ours, hundredths, over all seasons, by week. */
+        final long[] missing;
 
         private final int[] taken;
-        private int[] room;
+        private int[][] room;
 
-        Result(int seasons) {
-            money = new long[seasons];
-            served = new int[seasons];
-            came = new int[seasons];
-            taken = new int[seasons];
-            room = new int[0];
+        Result(int weeks, int seasons) {
+            money = new double[weeks * seasons];
+            served = new int[money.length];
+            came = new int[money.length];
+            missing = new long[weeks];
+            taken = new int[money.length];
+            room = new int[0][];
         }
 
-        private int[] room(int size) {
-            if (room.length < size) {
-                room = new int[size];
+        /** An array for each kind: loops over several arrays from 0 on are what the compiler makes wide. */
+        private int[][] room(int nodes) {
+            if (room.length < nodes) {
+                room = new int[nodes][money.length];
             }
             return room;
         }
     }
 
     /**
-     * Fills a week.
+     * Fills a run of weeks.
      *
-     * @param week the week
-     * @param sums what comes of each kind with all within it, as {@link #add} keeps it: kind n of this role in season k
-     *     at offset + n × K + k
+     * @param first the first week
+     * @param end end of the weeks
+     * @param sums what comes of each kind with all within it, as {@link #add} keeps it: kind c of all told apart in week w
+     *     and season k at (c × weeks + w) × K + k
      * @param change stems that come besides, of each kind itself, laid out likewise
-     * @param isTouched for each kind from {@code firstTouched} on, whether anything comes besides
+     * @param isTouched for kind c in week w, at c × weeks + w, whether anything comes besides
      */
-    void fill(int week, int[] sums, int[] change, int offset, boolean[] isTouched, int firstTouched, Result result) {
-        int seasons = result.money.length;
-        int[] room = result.room(nodes * seasons);
-        long[] money = result.money;
-        System.arraycopy(sums, offset, room, 0, nodes * seasons);
-        Arrays.fill(result.came, 0);
+    void fill(int first, int end, int[] sums, int[] change, boolean[] isTouched, Result result) {
+        int wide = (end - first) * seasons;
+        int[][] room = result.room(nodes);
+        for (int n = 0; n < nodes; n++) {
+            System.arraycopy(sums, ((firstNode + n) * weeks + first) * seasons, room[n], 0, wide);
+        }
+        System.arraycopy(none, first * seasons, result.money, 0, wide);
+        Arrays.fill(result.came, 0, wide, 0);
+        Arrays.fill(result.served, 0, wide, 0);
+        Arrays.fill(result.missing, 0, end - first, 0);
         for (int n = nodes - 1; n >= 0; n--) {
-            if (isTouched[firstTouched + n]) {
-                for (int k = 0; k < seasons; k++) {
-                    result.came[k] += change[offset + n * seasons + k];
-                }
-                add(room, 0, change, offset + n * seasons, n, result.taken);
-            }
-        }
-        keepToMost(room, seasons);
-        Arrays.fill(money, 0);
-        Arrays.fill(result.served, 0);
-        result.missing = 0;
-        Asked[] lines = asked[week];
-        for (int i = 0; i < lines.length; i++) {
-            if (takeFor(lines[i], room, result) == 0) {
-                // The role has nothing left in any season: what comes after goes without.
-                Asked last = lines[i];
-                for (int k = 0; k < seasons; k++) {
-                    money[k] += last.noneAfter;
-                }
-                result.missing += last.missingAfter * seasons;
-                return;
-            }
-        }
-    }
-
-    /**
-     * Takes for a line, in each season, as much as it asks for and every enclosing kind still has, and counts what that
-     * brings.
-     *
-     * @return 0 if the role has nothing left in any season
-     */
-    private int takeFor(Asked line, int[] room, Result result) {
-        int[] served = result.served;
-        long[] money = result.money;
-        int seasons = money.length;
-        int amount = line.amount;
-        long gain = line.gain;
-        long none = line.none;
-        long taken = 0;
-        int left = 0;
-        int at = line.node * seasons;
-        int above = parent[line.node];
-        if (above < 0) {
-            for (int k = 0; k < seasons; k++) {
-                int take = Math.min(amount, room[k]);
-                int rest = room[k] - take;
-                room[k] = rest;
-                left |= rest;
-                served[k] += take;
-                taken += take;
-                money[k] += none + gain * take;
-            }
-        } else if (above == 0) {
-            for (int k = 0; k < seasons; k++) {
-                int take = Math.min(amount, Math.min(room[at + k], room[k]));
-                room[at + k] -= take;
-                int rest = room[k] - take;
-                room[k] = rest;
-                left |= rest;
-                served[k] += take;
-                taken += take;
-                money[k] += none + gain * take;
-            }
-        } else {
-            take(line, room, result.taken);
-            for (int k = 0; k < seasons; k++) {
-                int take = result.taken[k];
-                left |= room[k];
-                served[k] += take;
-                taken += take;
-                money[k] += none + gain * take;
-            }
-        }
-        result.missing += line.weight * ((long) amount * seasons - taken);
-        return left;
-    }
-
-    /** Takes for a line, in each season, as much as it asks for and every enclosing kind still has. */
-    private void take(Asked line, int[] room, int[] taken) {
-        int seasons = taken.length;
-        Arrays.fill(taken, line.amount);
-        for (int n = line.node; n >= 0; n = parent[n]) {
-            int at = n * seasons;
-            for (int k = 0; k < seasons; k++) {
-                taken[k] = Math.min(taken[k], room[at + k]);
-            }
-        }
-        for (int n = line.node; n >= 0; n = parent[n]) {
-            int at = n * seasons;
-            for (int k = 0; k < seasons; k++) {
-                room[at + k] -= taken[k];
-            }
-        }
-    }
-
-    /**
-     * Adds stems of a kind to the sums of all that hold it; a kind of which only so many can be sold lets no more through.
-     *
-     * @param sums sums of this role's kinds from {@code offset} on
-     * @param more stems of kind n by season from {@code from} on
-     * @param scratch for use here, one entry a season
-     */
-    void add(int[] sums, int offset, int[] more, int from, int n, int[] scratch) {
-        int seasons = scratch.length;
-        System.arraycopy(more, from, scratch, 0, seasons);
-        for (int above = n; above >= 0; above = parent[above]) {
-            int at = offset + above * seasons;
-            int cap = most[above];
-            if (cap == Integer.MAX_VALUE) {
-                for (int k = 0; k < seasons; k++) {
-                    sums[at + k] += scratch[k];
-                }
-            } else {
-                for (int k = 0; k < seasons; k++) {
-                    int before = sums[at + k];
-                    int after = before + scratch[k];
-                    sums[at + k] = after;
-                    scratch[k] = Math.min(after, cap) - Math.min(before, cap);
+            int at = (firstNode + n) * weeks + first;
+            if (isAnyOf(isTouched, at, at + end - first)) {
+                int[] more = result.taken;
+                System.arraycopy(change, at * seasons, more, 0, wide);
+                plus(result.came, more, wide);
+                for (int above = n; above >= 0; above = parent[above]) {
+                    if (most[above] == Integer.MAX_VALUE) {
+                        plus(room[above], more, wide);
+                    } else {
+                        plusToMost(room[above], more, most[above], wide);
+                    }
                 }
             }
         }
-    }
-
-    private void keepToMost(int[] room, int seasons) {
         for (int n : capped) {
-            int cap = most[n];
-            for (int k = n * seasons; k < (n + 1) * seasons; k++) {
-                room[k] = Math.min(room[k], cap);
+            keepTo(room[n], most[n], wide);
+        }
+        for (Line line : lines) {
+            if (line.asksIn(first, end, seasons)) {
+                take(line, first, end, room, result);
             }
         }
     }
 
-    /** What each line gets, for an outcome: {@code served[line][week]} is set for the lines of this week. */
-    void fillByLine(int week, int[] sums, int offset, int seasons, int[][][] served) {
-        int[] room = Arrays.copyOfRange(sums, offset, offset + nodes * seasons);
-        keepToMost(room, seasons);
-        for (Asked line : asked[week]) {
-            take(line, room, served[line.line][week]);
+    private static void plus(int[] sum, int[] more, int wide) {
+        for (int i = 0; i < wide; i++) {
+            sum[i] += more[i];
+        }
+    }
+
+    private static void minus(int[] sum, int[] less, int wide) {
+        for (int i = 0; i < wide; i++) {
+            sum[i] -= less[i];
+        }
+    }
+
+    private static void least(int[] values, int[] others, int wide) {
+        for (int i = 0; i < wide; i++) {
+            values[i] = Math.min(values[i], others[i]);
+        }
+    }
+
+    private static void keepTo(int[] values, int most, int wide) {
+        for (int i = 0; i < wide; i++) {
+            values[i] = Math.min(values[i], most);
+        }
+    }
+
+    /** Adds to a sum of which only so much gets through; leaves in {@code more} what more gets through. */
+    private static void plusToMost(int[] sum, int[] more, int most, int wide) {
+        for (int i = 0; i < wide; i++) {
+            int before = sum[i];
+            int after = before + more[i];
+            sum[i] = after;
+            more[i] = Math.min(after, most) - Math.min(before, most);
+        }
+    }
+
+    private static void earn(double[] money, int[] taken, double gain, int wide) {
+        for (int i = 0; i < wide; i++) {
+            money[i] += gain * taken[i];
+        }
+    }
+
+    private static boolean isAnyOf(boolean[] flags, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (flags[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Takes for a line as much as it asks for and every enclosing kind still has, and counts what that brings. */
+    private void take(Line line, int first, int end, int[][] room, Result result) {
+        int wide = (end - first) * seasons;
+        int[] taken = result.taken;
+        System.arraycopy(line.amount, first * seasons, taken, 0, wide);
+        takeWide(line.node, room, wide, taken);
+        plus(result.served, taken, wide);
+        earn(result.money, taken, line.gain, wide);
+        for (int w = first; line.weight > 0 && w < end; w++) {
+            long missing = (long) line.amount[w * seasons] * seasons;
+            for (int i = (w - first) * seasons; i < (w - first + 1) * seasons; i++) {
+                missing -= taken[i];
+            }
+            result.missing[w - first] += line.weight * missing;
+        }
+    }
+
+    /** Keeps what is to be taken to what every enclosing kind has, and takes it from them. */
+    private void takeWide(int node, int[][] room, int wide, int[] taken) {
+        for (int n = node; n >= 0; n = parent[n]) {
+            least(taken, room[n], wide);
+        }
+        for (int n = node; n >= 0; n = parent[n]) {
+            minus(room[n], taken, wide);
+        }
+    }
+
+    /**
+     * Adds stems of a kind in one week to the sums of all that hold it; a kind of which only so many can be sold lets no
+     * more through.
+     *
+     * @param sums sums of all kinds told apart, laid out as in {@link #fill}
+     * @param change stems of each kind itself, laid out likewise
+     * @param n which of this role's kinds
+     */
+    void add(int[] sums, int[] change, int n, int week, Result result) {
+        int[] more = result.taken;
+        System.arraycopy(change, ((firstNode + n) * weeks + week) * seasons, more, 0, seasons);
+        for (int above = n; above >= 0; above = parent[above]) {
+            int at = ((firstNode + above) * weeks + week) * seasons;
+            int cap = most[above];
+            for (int k = 0; k < seasons; k++) {
+                int before = sums[at + k];
+                int after = before + more[k];
+                sums[at + k] = after;
+                more[k] = Math.min(after, cap) - Math.min(before, cap);
+            }
+        }
+    }
+
+    /** What each line gets in a week, for an outcome: {@code served[line][week]} is set for the lines of this role. */
+    void fillByLine(int week, int[] sums, int[][][] served) {
+        int[][] room = new int[nodes][seasons];
+        for (int n = 0; n < nodes; n++) {
+            System.arraycopy(sums, ((firstNode + n) * weeks + week) * seasons, room[n], 0, seasons);
+            keepTo(room[n], most[n], seasons);
+        }
+        for (Line line : lines) {
+            int[] taken = served[line.line][week];
+            System.arraycopy(line.amount, week * seasons, taken, 0, seasons);
+            takeWide(line.node, room, seasons, taken);
         }
     }
 }

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,6 +64,9 @@ public final class PlanFacts {
     /** The one place of a planting that is fixed, or −1. */
     final int[] fixedPlace;
 
+    /** Plantings that a search may move: those that are not fixed and have a place to go. */
+    final int[] free;
+
     private final int[] firstPlanting;
     private @Nullable Givers givers;
 
@@ -89,7 +93,7 @@ public final class PlanFacts {
         this.cells = new KindCells(kinds, demand);
         this.fillings = new Filling[season.roles().size()];
         for (int r = 0; r < fillings.length; r++) {
-            fillings[r] = Filling.of(season, kinds, cells, r, asked, ownRate);
+            fillings[r] = Filling.of(season, kinds, cells, r, asked, ownRate, seasonCount);
         }
         this.hours = WorkWeeks.of(season);
         this.fixedWork = new long[weeks];
@@ -117,6 +121,9 @@ public final class PlanFacts {
         this.fixedPlace = new int[stockOf.length];
         Arrays.fill(fixedPlace, -1);
         fixStanding();
+        this.free = IntStream.range(0, stockOf.length)
+                .filter(p -> fixedPlace[p] < 0 && table.firstPlace(stockOf[p]) < table.firstPlace(stockOf[p] + 1))
+                .toArray();
     }
 
     /** Compiles a season over its possible seasons. */

@@ -8,14 +8,14 @@ import java.util.Arrays;
  * Rule#SHORTAGE}, {@link Rule#BUY_IN} and {@link Rule#MUST_BE_OURS}. Tells the hours' ledger what cutting and clearing
  * they mean.
  *
- * <p>A cell is a role in a week. Stems lie seasons innermost: (week × kinds told apart + kind) × K + season.
+ * <p>A cell is a role in a week, at role × weeks + week. Stems lie seasons innermost: (kind × weeks + week) × K + season, kinds as told apart by {@link KindCells}.
  */
 final class StemLedger {
     private final PlanFacts facts;
     private final ProspectTable table;
     private final HoursLedger hours;
     private final int seasons;
-    private final int kinds;
+    private final int weeks;
     private final int roles;
     private final int[] cellOfNode;
     private final int[] roleOfNode;
@@ -46,7 +46,7 @@ final class StemLedger {
         this.table = facts.table;
         this.hours = hours;
         this.seasons = facts.seasonCount;
-        this.kinds = facts.cells.size();
+        this.weeks = facts.weeks;
         this.roles = facts.fillings.length;
         this.cellOfNode = new int[facts.kinds.size()];
         this.roleOfNode = new int[cellOfNode.length];
@@ -55,9 +55,9 @@ final class StemLedger {
             roleOfNode[n] = facts.kinds.role(n);
         }
         int cells = facts.weeks * roles;
-        this.sums = new int[facts.weeks * kinds * seasons];
+        this.sums = new int[weeks * facts.cells.size() * seasons];
         this.change = new int[sums.length];
-        this.isKindTouched = new boolean[facts.weeks * kinds];
+        this.isKindTouched = new boolean[weeks * facts.cells.size()];
         this.came = new int[cells * seasons];
         this.money = new long[cells * seasons];
         this.cutting = new long[cells * seasons];
@@ -65,7 +65,7 @@ final class StemLedger {
         this.missing = new long[cells];
         this.touched = new int[cells];
         this.isTouched = new boolean[cells];
-        this.result = new Filling.Result(seasons);
+        this.result = new Filling.Result(facts.weeks, seasons);
         this.trialMoney = new long[cells * seasons];
         this.trialCutting = new long[cells * seasons];
         this.trialClearing = new long[cells * seasons];
@@ -86,9 +86,10 @@ final class StemLedger {
         for (int b = 0; b < blocks; b++) {
             int node = table.blockNode(row, b);
             int week = table.blockWeek(row, b);
-            touch(week * roles + roleOfNode[node]);
-            isKindTouched[week * kinds + cellOfNode[node]] = true;
-            int at = (week * kinds + cellOfNode[node]) * seasons;
+            int kindWeek = cellOfNode[node] * weeks + week;
+            touch(roleOfNode[node] * weeks + week);
+            isKindTouched[kindWeek] = true;
+            int at = kindWeek * seasons;
             int from = b * seasons;
             if (sign > 0) {
                 for (int k = 0; k < seasons; k++) {
@@ -111,28 +112,46 @@ final class StemLedger {
 
     /** Fills the touched weeks anew and tells the answer and the hours' ledger what is different. */
     void ask(Answer answer) {
-        long[] gain = answer.money;
-        for (int t = 0; t < touchedCount; t++) {
-            int cell = touched[t];
-            int week = cell / roles;
-            Filling filling = facts.fillings[cell % roles];
-            int first = week * kinds + filling.firstNode;
-            filling.fill(week, sums, change, first * seasons, isKindTouched, first, result);
-            int at = cell * seasons;
-            long cutRate = filling.cutRate;
-            long clearRate = filling.clearRate;
-            for (int k = 0; k < seasons; k++) {
-                long bringsNow = result.money[k];
-                long servedNow = result.served[k];
-                trialMoney[at + k] = bringsNow;
-                trialCutting[at + k] = cutRate * servedNow;
-                trialClearing[at + k] = clearRate * (came[at + k] + result.came[k] - servedNow);
-                gain[k] += bringsNow - money[at + k];
+        for (int role = 0; role < roles; role++) {
+            int week = 0;
+            while (week < weeks) {
+                if (!isTouched[role * weeks + week]) {
+                    week++;
+                    continue;
+                }
+                int end = week + 1;
+                while (end < weeks && isTouched[role * weeks + end]) {
+                    end++;
+                }
+                Filling filling = facts.fillings[role];
+                filling.fill(week, end, sums, change, isKindTouched, result);
+                for (int w = week; w < end; w++) {
+                    compare(filling, w, w - week, answer);
+                }
+                week = end;
             }
-            trialMissing[cell] = result.missing;
-            answer.add(Rule.MUST_BE_OURS, result.missing - missing[cell]);
-            hours.postCutting(week, at, trialCutting, cutting, trialClearing, clearing);
         }
+    }
+
+    /** Compares week t of the filled ones with what it was. */
+    private void compare(Filling filling, int week, int t, Answer answer) {
+        long[] gain = answer.money;
+        int cell = filling.role * weeks + week;
+        int at = cell * seasons;
+        int from = t * seasons;
+        long cutRate = filling.cutRate;
+        long clearRate = filling.clearRate;
+        for (int k = 0; k < seasons; k++) {
+            long bringsNow = (long) result.money[from + k];
+            long servedNow = result.served[from + k];
+            trialMoney[at + k] = bringsNow;
+            trialCutting[at + k] = cutRate * servedNow;
+            trialClearing[at + k] = clearRate * (came[at + k] + result.came[from + k] - servedNow);
+            gain[k] += bringsNow - money[at + k];
+        }
+        trialMissing[cell] = result.missing[t];
+        answer.add(Rule.MUST_BE_OURS, result.missing[t] - missing[cell]);
+        hours.postCutting(week, at, trialCutting, cutting, trialClearing, clearing);
     }
 
     void commit() {
@@ -143,15 +162,16 @@ final class StemLedger {
             System.arraycopy(trialCutting, at, cutting, at, seasons);
             System.arraycopy(trialClearing, at, clearing, at, seasons);
             missing[cell] = trialMissing[cell];
-            Filling filling = facts.fillings[cell % roles];
-            int first = cell / roles * kinds + filling.firstNode;
+            Filling filling = facts.fillings[cell / weeks];
+            int week = cell % weeks;
             for (int n = 0; n < filling.nodes; n++) {
-                if (isKindTouched[first + n]) {
-                    int from = (first + n) * seasons;
+                int kindWeek = (filling.firstNode + n) * weeks + week;
+                if (isKindTouched[kindWeek]) {
+                    int from = kindWeek * seasons;
                     for (int k = 0; k < seasons; k++) {
                         came[at + k] += change[from + k];
                     }
-                    filling.add(sums, first * seasons, change, from, n, result.served);
+                    filling.add(sums, change, n, week, result);
                 }
             }
         }
@@ -161,9 +181,9 @@ final class StemLedger {
     void forget() {
         for (int t = 0; t < touchedCount; t++) {
             int cell = touched[t];
-            Filling filling = facts.fillings[cell % roles];
-            int first = cell / roles * kinds + filling.firstNode;
-            for (int n = first; n < first + filling.nodes; n++) {
+            Filling filling = facts.fillings[cell / weeks];
+            int end = (filling.firstNode + filling.nodes) * weeks;
+            for (int n = filling.firstNode * weeks + cell % weeks; n < end; n += weeks) {
                 if (isKindTouched[n]) {
                     isKindTouched[n] = false;
                     Arrays.fill(change, n * seasons, (n + 1) * seasons, 0);
@@ -176,7 +196,7 @@ final class StemLedger {
 
     /** Stems of a kind told apart with all within it, as far as they can be sold, over all seasons: hundredths. */
     long stems(int cell, int week) {
-        int at = (week * kinds + cell) * seasons;
+        int at = (cell * weeks + week) * seasons;
         long sum = 0;
         for (int k = at; k < at + seasons; k++) {
             sum += sums[k];
@@ -186,6 +206,6 @@ final class StemLedger {
 
     /** What each line gets in a week, by season. */
     void fillByLine(Filling filling, int week, int[][][] served) {
-        filling.fillByLine(week, sums, (week * kinds + filling.firstNode) * seasons, seasons, served);
+        filling.fillByLine(week, sums, served);
     }
 }

@@ -50,7 +50,7 @@ class FillingTest {
 
             Filling.Result result = fill(role, outlets, 0, hundredths, random);
 
-            assertThat(new Worth(result.missing, result.money[0]))
+            assertThat(new Worth(result.missing[0], (long) result.money[0]))
                     .as("%s, %s, stems %s", role, outlets, Arrays.toString(stems))
                     .isEqualTo(best(kinds, outlets, stems));
         }
@@ -127,23 +127,25 @@ class FillingTest {
         KindTree kinds = KindTree.of(season.roles());
         Demand demand = Demand.of(season, kinds);
         KindCells cells = new KindCells(kinds, demand.lines());
-        Filling filling = Filling.of(season, kinds, cells, 0, demand, ownRate);
         int seasons = stems[0].length;
-        int[] sums = new int[cells.size() * seasons];
+        int weeks = season.weeks();
+        Filling filling = Filling.of(season, kinds, cells, 0, demand, ownRate, seasons);
+        Filling.Result result = new Filling.Result(weeks, seasons);
+        int[] sums = new int[cells.size() * weeks * seasons];
         int[] besides = new int[sums.length];
-        boolean[] isTouched = new boolean[cells.size()];
+        boolean[] isTouched = new boolean[cells.size() * weeks];
         for (int n = 0; n < stems.length; n++) {
             int cell = cells.of(n);
-            int[] there = new int[seasons];
+            int at = cell * weeks * seasons;
+            int[] there = new int[sums.length];
             for (int k = 0; k < seasons; k++) {
-                there[k] = random.nextInt(stems[n][k] + 1);
-                besides[cell * seasons + k] += stems[n][k] - there[k];
+                there[at + k] = random.nextInt(stems[n][k] + 1);
+                besides[at + k] += stems[n][k] - there[at + k];
             }
-            filling.add(sums, 0, there, 0, cell, new int[seasons]);
-            isTouched[cell] = true;
+            filling.add(sums, there, cell, 0, result);
+            isTouched[cell * weeks] = true;
         }
-        Filling.Result result = new Filling.Result(seasons);
-        filling.fill(0, sums, besides, 0, isTouched, 0, result);
+        filling.fill(0, 1, sums, besides, isTouched, result);
         return result;
     }
 
@@ -272,11 +274,11 @@ class FillingTest {
                 int[][] own =
                         Arrays.stream(stems).map(all -> new int[] {all[season]}).toArray(int[][]::new);
                 Filling.Result alone = fill(role, outlets, 0, own, random);
-                missing += alone.missing;
-                assertThat(List.of(together.money[k], (long) together.served[k]))
-                        .containsExactly(alone.money[0], (long) alone.served[0]);
+                missing += alone.missing[0];
+                assertThat(List.of((long) together.money[k], (long) together.served[k]))
+                        .containsExactly((long) alone.money[0], (long) alone.served[0]);
             }
-            assertThat(together.missing).isEqualTo(missing);
+            assertThat(together.missing[0]).isEqualTo(missing);
         }
     }
 
@@ -290,6 +292,6 @@ class FillingTest {
 
         Filling.Result result = fill(role, List.of(outlet), 1000, new int[][] {{300}}, new Random(1));
 
-        assertThat(result.served).containsExactly(served);
+        assertThat(result.served).startsWith(served);
     }
 }
