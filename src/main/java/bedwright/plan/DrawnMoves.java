@@ -1,130 +1,148 @@
 package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
-import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.List;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Draws moves without end, each kind with its share: place, clear, shift by weeks, change the bed, change the method,
- * swap two, fill a week that is short, replace by another crop, move a whole job.
+ * Draws moves without end, each kind with its share. Only moves after which beds, bench and stock still hold what is put
+ * in them are given, since a search that lets no hard rule be broken would refuse all others.
  */
 final class DrawnMoves implements Iterator<Put> {
     /** Farthest shift by weeks, one way. */
     private static final int FARTHEST_SHIFT = 3;
-    /** Draws before a kind of move gives up and another is drawn. */
-    private static final int TRIES = 6;
+    /** Places or plantings tried before a kind of move gives up and another is drawn. */
+    private static final int TRIES = 8;
     /** Most lots of a job that are moved together. */
     private static final int MOST_LOTS = 8;
+    /** Draws before it is taken that there is nothing to move. */
+    private static final int DRAWS = 10_000;
+    /** Tries to find another place for a planting that makes room. */
+    private static final int OTHER_PLACES = 4;
+    /** Most plantings that make room for another. */
+    private static final int MOST_GIVE_WAY = 3;
 
-    private final List<Planting> plantings;
+    private final Layout layout;
     private final PlanFacts facts;
     private final ProspectTable table;
     private final RandomGenerator random;
     private final @Nullable Probe probe;
-    private final int[] free;
     private final Givers givers;
 
-    DrawnMoves(SeasonPlan plan, RandomGenerator random) {
-        this.plantings = plan.getPlantings();
-        this.facts = plan.knownFacts();
+    /** @param layout which follows the plan */
+    DrawnMoves(Layout layout, @Nullable Probe probe, RandomGenerator random) {
+        this.layout = layout;
+        this.facts = layout.facts();
         this.table = facts.table();
         this.random = random;
-        this.probe = plan.getProbe();
+        this.probe = probe;
         this.givers = facts.givers();
-        this.free = facts.free;
     }
 
     @Override
     public boolean hasNext() {
-        return free.length > 0;
+        return layout.free() > 0;
     }
 
     @Override
     public Put next() {
-        while (true) {
-            Put move = draw(random.nextInt(100));
-            if (move != null) {
-                return move;
+        for (int i = 0; i < DRAWS; i++) {
+            layout.begin();
+            if (compose(random.nextInt(100)) && layout.moved() > 0) {
+                return layout.asMove();
             }
         }
+        // Nothing fits anywhere: leave one where it is.
+        layout.begin();
+        Planting planting = any();
+        layout.move(planting, planting.place());
+        return layout.asMove();
     }
 
-    private @Nullable Put draw(int kind) {
-        if (kind < 18) {
+    /** Makes the layout's trial a move of a kind, each with its share of a hundred; false if it found none. */
+    private boolean compose(int kind) {
+        if (kind < 14) {
             return place();
-        } else if (kind < 22) {
+        } else if (kind < 16) {
             return clear();
-        } else if (kind < 38) {
+        } else if (kind < 30) {
             return shift();
-        } else if (kind < 50) {
+        } else if (kind < 44) {
             return changeBed();
-        } else if (kind < 57) {
+        } else if (kind < 54) {
             return changeMethod();
-        } else if (kind < 67) {
+        } else if (kind < 78) {
             return swap();
-        } else if (kind < 79) {
+        } else if (kind < 82) {
             return fillShortWeek();
-        } else if (kind < 93) {
+        } else if (kind < 96) {
             return replace();
+        } else if (kind < 98) {
+            return moveJob();
         }
-        return moveJob();
+        return makeRoom();
     }
 
     private Planting any() {
-        return plantings.get(free[random.nextInt(free.length)]);
+        return layout.free(random.nextInt(layout.free()));
     }
 
-    /** A planting that has a place, or null if some draws found none. */
+    /** A planting that has a place, or null if none has. */
     private @Nullable Planting placed() {
-        for (int i = 0; i < TRIES; i++) {
-            Planting planting = any();
-            if (planting.place() >= 0) {
-                return planting;
-            }
-        }
-        return null;
+        return layout.placed() == 0 ? null : layout.free(random.nextInt(layout.placed()));
     }
 
-    /** A planting that is left out, or null. */
+    /** A planting that is left out, or null if none is. */
     private @Nullable Planting leftOut() {
-        for (int i = 0; i < TRIES; i++) {
-            Planting planting = any();
-            if (planting.place() < 0) {
-                return planting;
-            }
-        }
-        return null;
+        int count = layout.free() - layout.placed();
+        return count == 0 ? null : layout.free(layout.placed() + random.nextInt(count));
     }
 
     private int anyPlace(int stock) {
         int first = table.firstPlace(stock);
-        return first + random.nextInt(table.firstPlace(stock + 1) - first);
+        int count = table.firstPlace(stock + 1) - first;
+        return count == 0 ? SeasonScore.NOWHERE : first + random.nextInt(count);
     }
 
-    /** Puts any planting at any of its places. */
-    private @Nullable Put place() {
+    private int find(Planting planting, int bed, int week, int method) {
+        return table.find(planting.getStock(), bed, week, method);
+    }
+
+    private boolean tryAt(Planting planting, int to) {
+        return to >= 0 && to != planting.place() && layout.moveIfFits(planting, to);
+    }
+
+    /** Any planting at any of its places. */
+    private boolean place() {
         Planting planting = any();
-        int to = anyPlace(planting.getStock());
-        return to == planting.place() ? null : Put.of(planting, to);
+        for (int i = 0; i < TRIES; i++) {
+            if (tryAt(planting, anyPlace(planting.getStock()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Leaves a planting out. */
-    private @Nullable Put clear() {
+    private boolean clear() {
         Planting planting = placed();
-        return planting == null ? null : Put.of(planting, SeasonScore.NOWHERE);
+        if (planting == null) {
+            return false;
+        }
+        layout.move(planting, SeasonScore.NOWHERE);
+        return true;
     }
 
     /** A few weeks sooner or later, in the same bed and by the same method. */
-    private @Nullable Put shift() {
+    private boolean shift() {
         Planting planting = placed();
-        if (planting == null) {
-            return null;
-        }
+        return planting != null && tryAt(planting, shifted(planting));
+    }
+
+    private int shifted(Planting planting) {
         int from = planting.place();
-        return put(planting, find(planting, table.bed(from), table.sowWeek(from) + weeks(), table.method(from)));
+        return find(planting, table.bed(from), table.sowWeek(from) + weeks(), table.method(from));
     }
 
     /** One to a few weeks, one way or the other. */
@@ -133,80 +151,62 @@ final class DrawnMoves implements Iterator<Put> {
         return random.nextBoolean() ? weeks : -weeks;
     }
 
-    private int find(Planting planting, int bed, int week, int method) {
-        return table.find(planting.getStock(), bed, week, method);
-    }
-
-    private @Nullable Put put(Planting planting, int to) {
-        return to < 0 || to == planting.place() ? null : Put.of(planting, to);
-    }
-
     /** Another bed in the same week, by the same method. */
-    private @Nullable Put changeBed() {
+    private boolean changeBed() {
         Planting planting = placed();
         if (planting == null) {
-            return null;
+            return false;
         }
         int from = planting.place();
         for (int i = 0; i < TRIES; i++) {
-            int to = find(planting, random.nextInt(facts.bench), table.sowWeek(from), table.method(from));
-            if (to >= 0 && to != from) {
-                return Put.of(planting, to);
+            if (tryAt(planting, find(planting, random.nextInt(facts.bench), table.sowWeek(from), table.method(from)))) {
+                return true;
             }
         }
-        return null;
+        return false;
     }
 
     /** Another method in the same bed, sown so that it still comes in about the same time. */
-    private @Nullable Put changeMethod() {
+    private boolean changeMethod() {
         Planting planting = placed();
         if (planting == null) {
-            return null;
+            return false;
         }
         int from = planting.place();
-        int methods = facts.season
-                .crops()
-                .get(facts.cropOf[planting.getStock()])
-                .methods()
-                .size();
+        int methods = facts.methods(planting.getStock());
         for (int i = 0; i < TRIES; i++) {
             int week = table.sowWeek(from) + random.nextInt(-5, 6);
             int to = find(planting, table.bed(from), week, random.nextInt(methods));
-            if (to >= 0 && table.method(to) != table.method(from)) {
-                return Put.of(planting, to);
+            if (to >= 0 && table.method(to) != table.method(from) && tryAt(planting, to)) {
+                return true;
             }
         }
-        return null;
+        return false;
     }
 
     /** Two plantings trade beds and about their weeks. */
-    private @Nullable Put swap() {
+    private boolean swap() {
         Planting one = placed();
         Planting other = placed();
         if (one == null || other == null || one == other) {
-            return null;
+            return false;
         }
         int onePlace = one.place();
         int otherPlace = other.place();
         int oneTo = startingLike(one, onePlace, otherPlace);
         int otherTo = startingLike(other, otherPlace, onePlace);
-        return oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)
-                ? null
-                : Put.of(one, oneTo, other, otherTo);
+        if (oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)) {
+            return false;
+        }
+        layout.move(one, oneTo);
+        layout.move(other, otherTo);
+        return layout.fits();
     }
 
     /** A place of a planting in the bed of another place, in the ground from about the same week. */
     private int startingLike(Planting planting, int own, int other) {
         int start = table.heldFrom(table.row(other));
-        int method = own >= 0 ? table.method(own) : -1;
-        if (method < 0) {
-            int methods = facts.season
-                    .crops()
-                    .get(facts.cropOf[planting.getStock()])
-                    .methods()
-                    .size();
-            method = random.nextInt(methods);
-        }
+        int method = own >= 0 ? table.method(own) : random.nextInt(facts.methods(planting.getStock()));
         int away = facts.weeksToTheBed(planting.getStock(), method);
         int first = random.nextInt(3) - 1;
         for (int i = 0; i < 3; i++) {
@@ -220,22 +220,19 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     /** Puts a planting where it gives stems of a kind and week in which somebody promised goes short. */
-    private @Nullable Put fillShortWeek() {
+    private boolean fillShortWeek() {
         SeasonScore live = probe == null ? null : probe.live();
         if (live == null) {
-            return null;
+            return false;
         }
         for (int i = 0; i < TRIES; i++) {
             int to = givers.draw(random, live);
-            if (to < 0) {
-                continue;
-            }
-            Planting planting = lotOf(table.stock(to));
-            if (planting != null && planting.place() != to) {
-                return Put.of(planting, to);
+            Planting planting = to < 0 ? null : lotOf(table.stock(to));
+            if (planting != null && tryAt(planting, to)) {
+                return true;
             }
         }
-        return null;
+        return false;
     }
 
     /** A free lot of a stock: one left out if a few draws find one, else any. */
@@ -244,7 +241,7 @@ final class DrawnMoves implements Iterator<Put> {
         int count = facts.firstPlanting(stock + 1) - first;
         Planting last = null;
         for (int i = 0; i < TRIES; i++) {
-            Planting planting = plantings.get(first + random.nextInt(count));
+            Planting planting = layout.planting(first + random.nextInt(count));
             if (planting.isHeld()) {
                 continue;
             }
@@ -257,40 +254,89 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     /** Leaves a planting out and puts another crop's in its bed, from about the same week on. */
-    private @Nullable Put replace() {
+    private boolean replace() {
         Planting out = placed();
         Planting in = leftOut();
         if (out == null || in == null || in.getStock() == out.getStock()) {
-            return null;
+            return false;
         }
         int to = startingLike(in, SeasonScore.NOWHERE, out.place());
-        return to < 0 ? null : Put.of(out, SeasonScore.NOWHERE, in, to);
+        if (to < 0) {
+            return false;
+        }
+        layout.move(out, SeasonScore.NOWHERE);
+        layout.move(in, to);
+        return layout.fits();
     }
 
     /** Moves all lots of a job, or some, together: by weeks, to another bed, or both. */
-    private @Nullable Put moveJob() {
+    private boolean moveJob() {
         Planting planting = placed();
         if (planting == null) {
-            return null;
+            return false;
         }
         int from = planting.place();
         int bed = random.nextBoolean() ? table.bed(from) : random.nextInt(facts.bench);
         int week = table.sowWeek(from) + (bed == table.bed(from) || random.nextBoolean() ? weeks() : 0);
         int to = find(planting, bed, week, table.method(from));
         if (to < 0 || to == from) {
-            return null;
+            return false;
         }
-        List<Planting> together = new ArrayList<>();
-        List<Integer> places = new ArrayList<>();
         int first = facts.firstPlanting(planting.getStock());
         int end = facts.firstPlanting(planting.getStock() + 1);
-        for (int p = first; p < end && together.size() < MOST_LOTS; p++) {
-            Planting lot = plantings.get(p);
-            if (!lot.isHeld() && lot.place() == from) {
-                together.add(lot);
-                places.add(to);
+        for (int p = first; p < end && layout.moved() < MOST_LOTS; p++) {
+            Planting lot = layout.planting(p);
+            if (!lot.isHeld() && lot.place() == from && !layout.moveIfFits(lot, to)) {
+                break;
             }
         }
-        return together.size() < 2 ? null : new Put(List.copyOf(together), List.copyOf(places));
+        return layout.moved() > 1;
+    }
+
+    /** Puts a planting where others stand, which give way: by some weeks, into another bed, or altogether. */
+    private boolean makeRoom() {
+        Planting in = random.nextInt(3) == 0 ? any() : leftOut();
+        if (in == null) {
+            return false;
+        }
+        int to = anyPlace(in.getStock());
+        if (to < 0 || to == in.place()) {
+            return false;
+        }
+        layout.move(in, to);
+        int start = layout.placed() == 0 ? 0 : random.nextInt(layout.placed());
+        for (int i = 0; i < layout.placed() && layout.moved() <= MOST_GIVE_WAY; i++) {
+            if (layout.fits()) {
+                return true;
+            }
+            int index = start + i;
+            Planting other = layout.free(index < layout.placed() ? index : index - layout.placed());
+            if (other != in && layout.overlap(other.place(), to)) {
+                giveWay(other);
+            }
+        }
+        return layout.fits();
+    }
+
+    /** Puts a planting where there is room: some weeks away or into another bed, else nowhere. */
+    private void giveWay(Planting planting) {
+        int from = planting.place();
+        for (int i = 0; i < OTHER_PLACES; i++) {
+            int to = random.nextBoolean()
+                    ? shifted(planting)
+                    : find(
+                            planting,
+                            random.nextInt(facts.bench),
+                            table.sowWeek(from) + random.nextInt(3) - 1,
+                            table.method(from));
+            if (to >= 0 && to != from) {
+                layout.move(planting, to);
+                if (layout.fits()) {
+                    return;
+                }
+                layout.takeBack();
+            }
+        }
+        layout.move(planting, SeasonScore.NOWHERE);
     }
 }

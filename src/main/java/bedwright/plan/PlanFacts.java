@@ -275,4 +275,9 @@ public final class PlanFacts {
             }
         }
     }
+
+    /** Number of methods of a stock's crop. */
+    int methods(int stock) {
+        return season.crops().get(cropOf[stock]).methods().size();
+    }
 }

@@ -83,6 +83,27 @@ final class RoomLedger {
         }
     }
 
+    /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
+    boolean isWorse() {
+        for (int t = 0; t < touchedCount; t++) {
+            int index = touched[t];
+            Shelf shelf = shelves[index];
+            if (shelf.price() == 0 && isWorse(shelf.holds(), index * weeks, from[index], to[index])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isWorse(long holds, int at, int first, int end) {
+        for (int w = at + first; w < at + end; w++) {
+            if (change[w] > 0 && used[w] + change[w] > holds) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private long overSum(Shelf shelf, int at, int first, int end) {
         long holds = shelf.holds();
         long more = 0;

@@ -2,21 +2,13 @@ package bedwright.plan;
 
 import ai.timefold.solver.core.api.score.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.Solver;
-import ai.timefold.solver.core.api.solver.SolverFactory;
-import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
-import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
-import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
-import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
-import ai.timefold.solver.core.config.solver.SolverConfig;
-import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
-import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
@@ -27,16 +19,20 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Looks for the best plan: two searches with seeds of their own, each by local search from the same opening; the better
- * plan is kept, the first one's where they score alike. One use only.
+ * Looks for the best plan: two searches with seeds of their own, by simulated annealing in rounds. Each round begins
+ * with the best plan so far and is longer than the one before; the better plan is kept, the first search's where they
+ * score alike. One use only.
  */
 public final class Search {
     private static final int SEARCHES = 2;
     /**
-     * Scores that late acceptance looks back over. Larger ones take longer to settle and end better: measured on the
-     * demo farm (see the contributors' page).
+     * Moves of the first round, for each planting that may move. Long enough to use a minute up on the demo farm in one
+     * round, since one long cooling ends better there than several short ones; short enough for a small season to be
+     * tried many times.
      */
-    private static final int LOOK_BACK = 4000;
+    private static final long MOVES_A_PLANTING = 5000;
+
+    private static final long FEWEST_MOVES = 20_000;
 
     private final PlanFacts facts;
     private final Limits limits;
@@ -49,7 +45,7 @@ public final class Search {
     /**
      * How long to search.
      *
-     * @param seed seed of the first search; the second takes the next
+     * @param seed from which every round of each search has a seed of its own
      * @param time for which both search, or null
      * @param moves that each search tries, or null; with moves the result depends on nothing but seed and season
      */
@@ -117,22 +113,45 @@ public final class Search {
         Found opened = score(opening);
         note(opened);
         Found given = score(start);
-        int[] from = given.isBetterThan(opened) ? start : opening;
         note(given);
         if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
-            searchAll(from);
+            searchAll(given.isBetterThan(opened) ? given : opened);
         }
         return Objects.requireNonNull(best.get());
     }
 
-    private void searchAll(int[] from) {
-        int cores = Runtime.getRuntime().availableProcessors();
-        boolean together = cores > 1;
-        List<Callable<Found>> searches = new ArrayList<>();
+    private void searchAll(Found from) {
+        boolean together = Runtime.getRuntime().availableProcessors() > 1;
         int count = limits.moves() != null || together ? SEARCHES : 1;
+        long end = limits.time() == null
+                ? Long.MAX_VALUE
+                : System.nanoTime() + limits.time().toNanos();
+        long movesLeft = limits.moves() == null ? Long.MAX_VALUE : limits.moves();
+        long length = Math.max(FEWEST_MOVES, MOVES_A_PLANTING * facts.free.length);
+        SolverSetup setup = new SolverSetup(mode, Temperature.of(facts, from));
+        Random seeds = new Random(limits.seed());
+        try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
+            while (!stopped && movesLeft > 0) {
+                Duration time = limits.time() == null ? null : Duration.ofNanos(end - System.nanoTime());
+                if (time != null && !time.isPositive()) {
+                    break;
+                }
+                // A last round that would be shorter than this one becomes part of it.
+                long moves = movesLeft / 2 < length ? movesLeft : length;
+                searchOnce(setup.limits(moves, time), count, seeds, threads);
+                movesLeft -= moves;
+                length *= 2;
+            }
+        }
+    }
+
+    /** One round of all searches, from the best plan so far. */
+    private void searchOnce(SolverSetup setup, int count, Random seeds, ExecutorService threads) {
+        int[] from = Objects.requireNonNull(best.get()).places();
+        List<Callable<Found>> searches = new ArrayList<>();
+        solvers.clear();
         for (int s = 0; s < count; s++) {
-            Solver<SeasonPlan> solver =
-                    SolverFactory.<SeasonPlan>create(config(limits.seed() + s)).buildSolver();
+            Solver<SeasonPlan> solver = setup.solver(seeds.nextLong());
             Probe probe = probes.get(s);
             solver.addEventListener(event -> note(found(event.getNewBestSolution())));
             // A solver that only now begins has forgotten that it was told to end.
@@ -147,7 +166,7 @@ public final class Search {
         if (stopped) {
             return;
         }
-        try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
+        try {
             List<Found> ends = new ArrayList<>();
             for (Future<Found> end : threads.invokeAll(searches)) {
                 ends.add(end.get());
@@ -165,30 +184,6 @@ public final class Search {
         } catch (ExecutionException e) {
             throw new IllegalStateException("The search failed: " + e.getCause(), e.getCause());
         }
-    }
-
-    private SolverConfig config(long seed) {
-        TerminationConfig end = new TerminationConfig();
-        if (limits.moves() != null) {
-            end = end.withMoveCountLimit(limits.moves());
-        }
-        if (limits.time() != null) {
-            end = end.withSpentLimit(limits.time());
-        }
-        LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
-                .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
-                .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LOOK_BACK))
-                .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-        return new SolverConfig()
-                .withEnvironmentMode(mode)
-                .withRandomSeed(seed)
-                .withSolutionClass(SeasonPlan.class)
-                .withEntityClasses(Planting.class)
-                .withScoreDirectorFactory(
-                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class))
-                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
-                .withTerminationConfig(end)
-                .withPhases(phase);
     }
 
     private static Found found(SeasonPlan plan) {

@@ -4,9 +4,11 @@ import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIterator
 import ai.timefold.solver.core.impl.score.director.ScoreDirector;
 import java.util.Iterator;
 import java.util.random.RandomGenerator;
+import org.jspecify.annotations.Nullable;
 
 /** Gives the solver our moves. The only class that knows types of the solver's inside. */
 public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
+    private @Nullable Layout layout;
 
     @Override
     public long getSize(ScoreDirector<SeasonPlan> director) {
@@ -20,6 +22,14 @@ public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
 
     @Override
     public Iterator<Put> createRandomMoveIterator(ScoreDirector<SeasonPlan> director, RandomGenerator random) {
-        return new DrawnMoves(director.getWorkingSolution(), random);
+        SeasonPlan plan = director.getWorkingSolution();
+        PlanFacts facts = plan.knownFacts();
+        Layout known = layout;
+        if (known == null || known.facts() != facts) {
+            known = new Layout(facts);
+            layout = known;
+        }
+        known.follow(plan.getPlantings());
+        return new DrawnMoves(known, plan.getProbe(), random);
     }
 }

@@ -1,0 +1,164 @@
+package bedwright.plan;
+
+import bedwright.growth.ProspectTable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where the plantings of a search's working plan stand, for moves that look before they are tried: most places that
+ * could be drawn lie in a bed that is full, and whether there is room is told in a hundredth of the time that a score
+ * takes. Moves are put together here, one planting after the other, as a trial.
+ */
+final class Layout {
+    private static final int NONE = -1;
+
+    private final PlanFacts facts;
+    private final ProspectTable table;
+    private final RoomLedger room;
+    private final int[] place;
+    /** The plantings that may move: first those that have a place, then those that are left out. */
+    private final int[] free;
+
+    private final int[] indexInFree;
+    private int placed;
+    private List<Planting> plantings = List.of();
+
+    private final List<Planting> moved = new ArrayList<>();
+    private final List<Integer> to = new ArrayList<>();
+
+    Layout(PlanFacts facts) {
+        this.facts = facts;
+        this.table = facts.table;
+        this.room = new RoomLedger(facts);
+        this.place = new int[facts.plantings()];
+        this.free = facts.free.clone();
+        this.indexInFree = new int[place.length];
+        Arrays.fill(place, SeasonScore.NOWHERE);
+        Arrays.fill(indexInFree, NONE);
+        for (int i = 0; i < free.length; i++) {
+            indexInFree[free[i]] = i;
+        }
+    }
+
+    /** Takes the places of a plan's plantings over, and begins a trial from there. */
+    void follow(List<Planting> now) {
+        begin();
+        plantings = now;
+        for (int p = 0; p < place.length; p++) {
+            int at = now.get(p).place();
+            if (at != place[p]) {
+                post(place[p], -1);
+                post(at, 1);
+                room.commit();
+                note(p, at);
+            }
+        }
+    }
+
+    private void note(int planting, int at) {
+        boolean was = place[planting] >= 0;
+        place[planting] = at;
+        int index = indexInFree[planting];
+        if (index == NONE || was == (at >= 0)) {
+            return;
+        }
+        if (at >= 0) {
+            exchange(index, placed++);
+        } else {
+            exchange(index, --placed);
+        }
+    }
+
+    private void exchange(int i, int j) {
+        int one = free[i];
+        free[i] = free[j];
+        free[j] = one;
+        indexInFree[free[i]] = i;
+        indexInFree[free[j]] = j;
+    }
+
+    private void post(int at, int sign) {
+        if (at >= 0) {
+            room.post(at, sign);
+        }
+    }
+
+    PlanFacts facts() {
+        return facts;
+    }
+
+    /** How many plantings may move. */
+    int free() {
+        return free.length;
+    }
+
+    /** How many of them have a place. */
+    int placed() {
+        return placed;
+    }
+
+    /** The i-th of the plantings that may move; those that have a place come first. */
+    Planting free(int i) {
+        return plantings.get(free[i]);
+    }
+
+    Planting planting(int number) {
+        return plantings.get(number);
+    }
+
+    /** Begins a new trial from where the plantings stand. */
+    void begin() {
+        room.forget();
+        moved.clear();
+        to.clear();
+    }
+
+    /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
+    void move(Planting planting, int at) {
+        post(planting.place(), -1);
+        post(at, 1);
+        moved.add(planting);
+        to.add(at);
+    }
+
+    /** Takes back the last that was moved in the trial. */
+    void takeBack() {
+        Planting planting = moved.removeLast();
+        post(to.removeLast(), -1);
+        post(planting.place(), 1);
+    }
+
+    /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
+    boolean moveIfFits(Planting planting, int at) {
+        move(planting, at);
+        if (fits()) {
+            return true;
+        }
+        takeBack();
+        return false;
+    }
+
+    /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */
+    boolean fits() {
+        return !room.isWorse();
+    }
+
+    int moved() {
+        return moved.size();
+    }
+
+    /** The trial as a move. */
+    Put asMove() {
+        return new Put(List.copyOf(moved), List.copyOf(to));
+    }
+
+    /** Whether two places are in one bed in a same week. */
+    boolean overlap(int one, int other) {
+        int oneRow = table.row(one);
+        int otherRow = table.row(other);
+        return table.bed(one) == table.bed(other)
+                && table.heldFrom(oneRow) < table.heldTo(otherRow)
+                && table.heldFrom(otherRow) < table.heldTo(oneRow);
+    }
+}

@@ -1,0 +1,66 @@
+package bedwright.plan;
+
+import ai.timefold.solver.core.api.solver.Solver;
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
+import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the solver is set up for one round: simulated annealing that cools evenly from a temperature to nothing, over the
+ * round's moves or its time, whichever ends first.
+ *
+ * @param temperature at the start
+ * @param moves of the round
+ * @param time of the round, or null
+ */
+record SolverSetup(
+        EnvironmentMode mode,
+        Temperature temperature,
+        long moves,
+        @Nullable Duration time) {
+
+    SolverSetup(EnvironmentMode mode, Temperature temperature) {
+        this(mode, temperature, 1, null);
+    }
+
+    /** The same with limits of a round. */
+    SolverSetup limits(long newMoves, @Nullable Duration newTime) {
+        return new SolverSetup(mode, temperature, newMoves, newTime);
+    }
+
+    Solver<SeasonPlan> solver(long seed) {
+        return SolverFactory.<SeasonPlan>create(config(seed)).buildSolver();
+    }
+
+    private SolverConfig config(long seed) {
+        TerminationConfig end = new TerminationConfig().withMoveCountLimit(moves);
+        if (time != null) {
+            end = end.withSpentLimit(time);
+        }
+        LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
+                .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
+                .withAcceptorConfig(
+                        new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(temperature.text()))
+                .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
+                .withTerminationConfig(end);
+        return new SolverConfig()
+                .withEnvironmentMode(mode)
+                .withRandomSeed(seed)
+                .withSolutionClass(SeasonPlan.class)
+                .withEntityClasses(Planting.class)
+                .withScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class))
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
+                .withPhases(phase);
+    }
+}

@@ -1,0 +1,93 @@
+package bedwright.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a layout says fits is what the score says fits. */
+class LayoutTest {
+    private final PlanFacts facts = Seasons.facts(Seasons.of(Seasons.FIRST_BED));
+
+    private SeasonPlan plan(int[] places) {
+        return new SeasonPlan(facts, places, new Probe());
+    }
+
+    /** Cost of the rules that a layout looks at. */
+    private long overfull(int[] places) {
+        SeasonScore score = Seasons.scoreOf(facts, places);
+        return score.cost(Rule.BED_ROOM) + score.cost(Rule.BENCH_ROOM) + score.cost(Rule.STOCK_ROOM);
+    }
+
+    /** From a plan in which everything fits, a trial fits if and only if the score finds nothing overfull after it. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void aTrialFitsWhereTheScoreFindsRoom(int seed) {
+        Random random = new Random(seed);
+        int[] places = Opening.fill(facts, Search.nothingPlaced(facts), () -> false);
+        SeasonPlan plan = plan(places);
+        Layout layout = new Layout(facts);
+        layout.follow(plan.getPlantings());
+        List<Boolean> said = new ArrayList<>();
+        List<Boolean> found = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            Planting planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(planting.getStock());
+            int to = first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first);
+            int[] moved = places.clone();
+            moved[planting.getId()] = to;
+            layout.begin();
+            layout.move(planting, to);
+            said.add(layout.fits());
+            found.add(overfull(moved) == 0);
+        }
+
+        assertThat(found).contains(true, false);
+        assertThat(said).isEqualTo(found);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void aLayoutThatFollowedManyPlansIsLikeAFreshOne(int seed) {
+        Random random = new Random(seed);
+        Layout old = new Layout(facts);
+        SeasonPlan plan = plan(Search.nothingPlaced(facts));
+        for (int i = 0; i < 10; i++) {
+            plan = plan(Seasons.randomPlan(facts, random, random.nextDouble()));
+            old.follow(plan.getPlantings());
+        }
+        Layout fresh = new Layout(facts);
+        fresh.follow(plan.getPlantings());
+
+        assertThat(old.placed()).isEqualTo(fresh.placed());
+        assertThat(numbers(old)).containsExactlyInAnyOrderElementsOf(numbers(fresh));
+    }
+
+    private static List<Integer> numbers(Layout layout) {
+        return IntStream.range(0, layout.placed())
+                .mapToObj(i -> layout.free(i).getId())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void whatIsTakenBackLeavesRoomAsItWas(int seed) {
+        Random random = new Random(seed);
+        int[] places = Opening.fill(facts, Search.nothingPlaced(facts), () -> false);
+        Layout layout = new Layout(facts);
+        layout.follow(plan(places).getPlantings());
+        for (int i = 0; i < 50; i++) {
+            Planting planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(planting.getStock());
+            layout.move(planting, first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first));
+            layout.takeBack();
+        }
+
+        assertThat(layout.fits()).isTrue();
+        assertThat(layout.moved()).isZero();
+    }
+}
