@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -132,7 +133,7 @@ public final class Search {
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
             while (!stopped && movesLeft > 0) {
-                Duration time = limits.time() == null ? null : Duration.ofNanos(end - System.nanoTime());
+                Duration time = limits.time() == null ? null : wholeMillis(end - System.nanoTime());
                 if (time != null && !time.isPositive()) {
                     break;
                 }
@@ -143,6 +144,11 @@ public final class Search {
                 length *= 2;
             }
         }
+    }
+
+    /** The solver takes no finer times. */
+    private static Duration wholeMillis(long nanos) {
+        return Duration.ofNanos(nanos).truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** One round of all searches, from the best plan so far. */

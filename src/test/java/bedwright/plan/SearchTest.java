@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -109,6 +110,16 @@ class SearchTest {
 
         assertThat(found.isBetterThan(new Search.Found(opening, opened.hard(), opened.medium(), opened.soft())))
                 .isTrue();
+    }
+
+    @Test
+    @Timeout(value = 60, unit = TimeUnit.SECONDS)
+    void aSearchWithATimeEndsByItself() {
+        Search.Limits limits = new Search.Limits(1, Duration.ofNanos(300_000_001), null);
+
+        Search.Found found = new Search(facts, limits).run(Search.nothingPlaced(facts));
+
+        assertThat(found.hard()).isZero();
     }
 
     @Test
