@@ -26,15 +26,17 @@ final class Filling {
     final long cutRate;
 
     final long clearRate;
-    private final int[] parent;
-    private final int[] most;
+    /** Of this role's kinds, the one above, or −1 for the role. */
+    final int[] parent;
+    /** Of this role's kinds, how much can be sold a week, hundredths; {@link Integer#MAX_VALUE} if nothing is said. */
+    final int[] most;
     /** Kinds of which only so many can be sold. */
     private final int[] capped;
 
     /** The lines that are ever served, in filling order. */
-    private final Line[] lines;
+    final Line[] lines;
     /** What all lines of a week bring if nothing is taken for them, grains: week w in season k at w × K + k. */
-    private final double[] none;
+    final double[] none;
 
     private final int seasons;
     private final int weeks;
@@ -48,7 +50,7 @@ final class Filling {
      * @param gain grains for each hundredth taken
      * @param weight weight of a hundredth missing
      */
-    private record Line(int line, int node, int[] amount, long gain, long weight) {
+    record Line(int line, int node, int[] amount, long gain, long weight) {
         boolean asksIn(int first, int end, int seasons) {
             for (int w = first; w < end; w++) {
                 if (amount[w * seasons] > 0) {

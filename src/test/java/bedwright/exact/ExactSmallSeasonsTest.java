@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.climate.PossibleSeasons;
 import bedwright.plan.PlanFacts;
+import bedwright.plan.PriceSearch;
 import bedwright.plan.Search;
 import bedwright.recheck.Recheck;
 import bedwright.recheck.Tally;
@@ -37,6 +38,14 @@ class ExactSmallSeasonsTest {
                         "found %d hard, %d medium, %d soft; best %s",
                         found.hard(), found.medium(), found.soft(), small.best())
                 .isFalse();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theBestThereIsIsNotBeyondTheBound(SmallSeason small) {
+        PriceSearch prices = new PriceSearch(small.facts(), -small.best().medium());
+        prices.run(500, () -> false);
+        assertThat((double) small.best().soft()).isLessThanOrEqualTo(prices.best());
     }
 
     /** Else the variant would try nothing that the others do not. */

@@ -1,0 +1,214 @@
+package bedwright.plan;
+
+import java.util.Arrays;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Looks for prices that make a close {@link Bound}, without any solver: accelerated gradient steps (Y. Nesterov 1983, with
+ * the restarts of B. O'Donoghue and E. Candès 2015, both from memory) down a {@link SmoothBound} whose smoothing falls with
+ * every step. Each price has a scale of its own ({@link PriceScales}); all steps are shortened as soon as the slope is seen
+ * to change faster than they allow for.
+ *
+ * <p>What it does depends on nothing but the season and the number of steps. Of the prices looked at, the best are kept, so
+ * more steps never give a worse bound.
+ */
+public final class PriceSearch {
+    /** Smoothing to begin with, as a part of what a mm of bed brings; a third of it after twice so many steps. */
+    private static final double SOFT = 0.05;
+
+    private static final double FALLS = 30;
+    private static final double POWER = 1.5;
+    /** How much a line's surplus is bent for each part of smoothing, and at most. */
+    private static final double BEND = 4;
+
+    private static final double MOST_BEND = 0.2;
+    /** How much of what the last change of the slope allows a step may take. */
+    private static final double SAFE = 0.7;
+    /** How much longer steps may get, one after the other. */
+    private static final double GROWTH = 1.01;
+    /** The prices are looked at after so many steps, at first more often. */
+    private static final int LOOK = 32;
+    /** Only a bound better by this part is worked out exactly. */
+    private static final double BETTER = 1e-5;
+    /** From a bound worse than the best by this part it goes back to the best. */
+    private static final double ASTRAY = 0.1;
+
+    private final Relaxation relaxed;
+    private final long missing;
+    private final SmoothBound smooth;
+    private final PriceRanges ranges;
+    private final double lotValue;
+    private final int[] live;
+    private final double[] scale;
+    private final double[] prices;
+    private final double[] at;
+    private final double[] before;
+    private final double[] ahead;
+    private final double[] aheadBefore;
+    private final double[] slope;
+    private final double[] slopeBefore;
+    private double stepLength = 0.01;
+    private double softBefore;
+    private double momentum = 1;
+    private long steps;
+    private long lookedAt = -1;
+    private double best = Double.POSITIVE_INFINITY;
+    private double[] bestPrices;
+
+    /**
+     * Begins a search.
+     *
+     * @param missing weighted hundredths of stems that must be ours and that the plan compared with misses: its medium
+     *     score without the sign
+     */
+    public PriceSearch(PlanFacts facts, long missing) {
+        this(new Relaxation(facts), missing);
+    }
+
+    PriceSearch(Relaxation relaxed, long missing) {
+        this.relaxed = relaxed;
+        this.missing = missing;
+        this.smooth = new SmoothBound(relaxed);
+        PriceScales scales = new PriceScales(relaxed, smooth.layout);
+        this.lotValue = scales.lotValue;
+        this.prices = scales.start.clone();
+        this.bestPrices = prices.clone();
+        int[] which = new int[prices.length];
+        int count = 0;
+        for (int i = 0; i < which.length; i++) {
+            if (scales.scale[i] > 0) {
+                which[count++] = i;
+            }
+        }
+        this.live = Arrays.copyOf(which, count);
+        this.scale = new double[count];
+        this.at = new double[count];
+        for (int i = 0; i < count; i++) {
+            scale[i] = scales.scale[live[i]];
+            at[i] = prices[live[i]];
+        }
+        this.ranges = new PriceRanges(relaxed, smooth.layout, live);
+        ranges.keep(at);
+        this.before = at.clone();
+        this.ahead = at.clone();
+        this.aheadBefore = at.clone();
+        this.softBefore = soft();
+        this.slope = new double[count];
+        this.slopeBefore = new double[count];
+    }
+
+    /**
+     * Takes steps.
+     *
+     * @param limit how many, those of earlier runs included
+     * @param stop asked now and then: whether to end before that; there is always a bound, if only of the first prices
+     */
+    public void run(long limit, BooleanSupplier stop) {
+        while (true) {
+            if (isLook() && lookedAt != steps) {
+                if (steps > 0 && stop.getAsBoolean()) {
+                    return;
+                }
+                look();
+            }
+            if (steps >= limit) {
+                return;
+            }
+            step();
+            steps++;
+        }
+    }
+
+    private boolean isLook() {
+        long every = steps < 64 ? 4 : steps < 256 ? 8 : steps < 512 ? 16 : LOOK;
+        return steps % every == 0;
+    }
+
+    private double soft() {
+        return SOFT * lotValue / Math.pow(1 + steps / FALLS, POWER);
+    }
+
+    private void look() {
+        lookedAt = steps;
+        spread(at);
+        double bound = smooth.look(prices, soft(), missing);
+        if (bound < best - BETTER * Math.abs(best) || best == Double.POSITIVE_INFINITY) {
+            double exact = Bound.of(relaxed, new Prices(relaxed.facts, prices), missing);
+            if (exact < best) {
+                best = exact;
+                bestPrices = prices.clone();
+            }
+        } else if (bound > best + ASTRAY * Math.abs(best)) {
+            for (int i = 0; i < live.length; i++) {
+                at[i] = bestPrices[live[i]];
+                ahead[i] = at[i];
+            }
+            momentum = 1;
+            stepLength /= 4;
+        }
+    }
+
+    private void spread(double[] some) {
+        for (int i = 0; i < live.length; i++) {
+            prices[live[i]] = some[i];
+        }
+    }
+
+    private void step() {
+        spread(ahead);
+        double soft = soft();
+        smooth.at(prices, soft, Math.min(MOST_BEND, BEND * soft / lotValue), missing);
+        double[] change = smooth.change();
+        double bends = 0;
+        double far = 0;
+        for (int i = 0; i < live.length; i++) {
+            ahead[i] = prices[live[i]];
+            slope[i] = change[live[i]];
+            double moved = ahead[i] - aheadBefore[i];
+            bends += moved * (slope[i] - slopeBefore[i]);
+            far += moved * moved / scale[i];
+            slopeBefore[i] = slope[i];
+            aheadBefore[i] = ahead[i];
+        }
+        // How far a step may go is in proportion to the smoothing.
+        stepLength *= GROWTH * soft / softBefore;
+        softBefore = soft;
+        if (far > 0 && stepLength * bends > SAFE * far) {
+            stepLength = SAFE * far / bends;
+        }
+        for (int i = 0; i < live.length; i++) {
+            before[i] = at[i];
+            at[i] = ahead[i] - stepLength * scale[i] * slope[i];
+        }
+        ranges.keep(at);
+        double uphill = 0;
+        for (int i = 0; i < live.length; i++) {
+            uphill += slope[i] * (at[i] - before[i]);
+        }
+        if (uphill > 0) {
+            momentum = 1;
+        }
+        double next = (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
+        double push = (momentum - 1) / next;
+        momentum = next;
+        for (int i = 0; i < live.length; i++) {
+            ahead[i] = at[i] + push * (at[i] - before[i]);
+        }
+        ranges.keep(ahead);
+    }
+
+    /** The best bound so far: grains, summed over the possible seasons as the soft score is. */
+    public double best() {
+        return best;
+    }
+
+    /** The prices that it follows from. */
+    Prices bestPrices() {
+        return new Prices(relaxed.facts, bestPrices);
+    }
+
+    /** Steps taken so far. */
+    public long steps() {
+        return steps;
+    }
+}
