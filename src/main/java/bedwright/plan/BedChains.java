@@ -50,7 +50,8 @@ final class BedChains {
         for (int place = 0; place < table.places(); place++) {
             if (some[place]) {
                 boolean holds = relaxed.holdsBed(place);
-                arcs.get(holds ? table.bed(place) : facts.bench + table.stock(place)).add(arc(table, place, place, holds));
+                arcs.get(holds ? table.bed(place) : facts.bench + table.stock(place))
+                        .add(arc(table, place, place, holds));
             }
         }
         for (int i = 0; i < relaxed.fixed.length; i++) {

@@ -76,8 +76,8 @@ final class Bound {
         this.layout = prices.layout;
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
-        this.weight = relaxed.weights(
-                Arrays.copyOfRange(prices.toArray(), layout.seasons(), layout.seasons() + seasons));
+        this.weight =
+                relaxed.weights(Arrays.copyOfRange(prices.toArray(), layout.seasons(), layout.seasons() + seasons));
         this.pay = new double[weeks * seasons];
         this.payOfWeek = new double[weeks];
         this.worth = new double[facts.cells.size() * weeks * seasons];

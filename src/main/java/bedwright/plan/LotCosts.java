@@ -61,8 +61,14 @@ final class LotCosts {
         int[] begin = table.setUp(row);
         IntBuffer need = IntBuffer.allocate(14 + minutes.length + begin.length);
         need.put(table.millimetres(row)).put(table.cells(row));
-        need.put(table.benchFrom(row)).put(table.benchTo(row)).put(table.trayFrom(row)).put(table.trayTo(row));
-        need.put(table.net(row)).put(table.netMillimetres(row)).put(table.netFrom(row)).put(table.netTo(row));
+        need.put(table.benchFrom(row))
+                .put(table.benchTo(row))
+                .put(table.trayFrom(row))
+                .put(table.trayTo(row));
+        need.put(table.net(row))
+                .put(table.netMillimetres(row))
+                .put(table.netFrom(row))
+                .put(table.netTo(row));
         need.put(table.coverFrom(row)).put(table.coverTo(row)).put(table.workFrom(row));
         need.put(Math.toIntExact(table.material(row))).put(minutes).put(begin);
         return need.flip();

@@ -98,7 +98,13 @@ final class PriceScales {
             }
             use(worthOfUse, users, facts.bench, worth, table.cells(row), table.benchTo(row) - table.benchFrom(row));
             use(worthOfUse, users, facts.trays, worth, table.cells(row), table.trayTo(row) - table.trayFrom(row));
-            use(worthOfUse, users, facts.cover, worth, table.millimetres(row), table.coverTo(row) - table.coverFrom(row));
+            use(
+                    worthOfUse,
+                    users,
+                    facts.cover,
+                    worth,
+                    table.millimetres(row),
+                    table.coverTo(row) - table.coverFrom(row));
             if (table.net(row) >= 0) {
                 use(
                         worthOfUse,
@@ -127,8 +133,7 @@ final class PriceScales {
         double aMm = count == 0 ? 1 : Math.max(sumOfAll / count, 1);
         for (int p : relaxed.fixed) {
             int row = table.row(facts.fixedPlace[p]);
-            scale[layout.standing() + p] =
-                    relaxed.holdsBed(facts.fixedPlace[p]) ? aMm / table.millimetres(row) : 0;
+            scale[layout.standing() + p] = relaxed.holdsBed(facts.fixedPlace[p]) ? aMm / table.millimetres(row) : 0;
         }
         return aMm;
     }

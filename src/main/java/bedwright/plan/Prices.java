@@ -22,8 +22,8 @@ final class Prices {
         this.layout = PriceLayout.of(facts);
         this.each = each.clone();
         if (each.length != layout.size()) {
-            throw new IllegalArgumentException(
-                    "This season has " + layout.size() + " prices, not " + each.length + ": are they another season's?");
+            throw new IllegalArgumentException("This season has " + layout.size() + " prices, not " + each.length
+                    + ": are they another season's?");
         }
         for (int i = 0; i < each.length; i++) {
             if (!(each[i] >= 0 && each[i] < Double.POSITIVE_INFINITY)) {

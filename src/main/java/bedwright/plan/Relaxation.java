@@ -100,7 +100,9 @@ final class Relaxation {
     long hours(int week) {
         return isUnlimited(week)
                 ? WorkWeeks.UNLIMITED
-                : Math.min(WorkWeeks.UNLIMITED, facts.hours.own()[week] + facts.hours.hired()[week]);
+                : Math.min(
+                        WorkWeeks.UNLIMITED,
+                        facts.hours.own()[week] + facts.hours.hired()[week]);
     }
 
     /** The least weight that a possible season can have: what caution leaves to those that are not among the worst. */

@@ -140,8 +140,8 @@ final class SmoothSales {
             worth[cell] = (float) (weight * above[cell] - pay[at] * filling.clearRate);
         }
         double sum = 0;
-        double serving = pay[at] * (filling.cutRate - filling.clearRate)
-                + prices[layout.cutting() + week] * filling.cutRate;
+        double serving =
+                pay[at] * (filling.cutRate - filling.clearRate) + prices[layout.cutting() + week] * filling.cutRate;
         for (Filling.Line line : filling.lines) {
             double amount = line.amount()[at];
             missing[week] += line.weight() * amount;
@@ -202,13 +202,7 @@ final class SmoothSales {
     }
 
     private void through(
-            Filling filling,
-            int at,
-            double weight,
-            double[] came,
-            double[] change,
-            double[] through,
-            double[] within) {
+            Filling filling, int at, double weight, double[] came, double[] change, double[] through, double[] within) {
         int step = weeks * seasons;
         int first = filling.firstNode * step + at;
         double stems = 0;

@@ -180,8 +180,7 @@ class BoundTest {
     @Test
     void atNoPriceAtAllTheBoundIsWhatAllThatIsAskedForWouldBring() {
         PlanFacts facts = new HandSeason().outlet(2, 50, "").facts();
-        assertThat(Bound.of(facts, Prices.none(facts), 0))
-                .isCloseTo(100 * 100.0 * Grains.A_SMALLEST_UNIT, within(1e3));
+        assertThat(Bound.of(facts, Prices.none(facts), 0)).isCloseTo(100 * 100.0 * Grains.A_SMALLEST_UNIT, within(1e3));
     }
 
     /** The textbook's optimum of 108,390 is that of the relaxation too: its acres can be cut anywhere. */
@@ -277,8 +276,9 @@ class BoundTest {
                 expected += 2 * by * slope[i];
             }
             double changed = smooth.at(some, soft, 0.3, 0) - smooth.at(others, soft, 0.3, 0);
-            assertThat(changed).as("prices %d to %d", from, end).isCloseTo(
-                    expected, within(1e-3 * Math.abs(expected) + 1e-8 * smooth.at(prices, soft, 0.3, 0)));
+            assertThat(changed)
+                    .as("prices %d to %d", from, end)
+                    .isCloseTo(expected, within(1e-3 * Math.abs(expected) + 1e-8 * smooth.at(prices, soft, 0.3, 0)));
             from = end;
         }
     }
