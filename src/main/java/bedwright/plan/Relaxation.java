@@ -112,8 +112,8 @@ final class Relaxation {
 
     /** The greatest. */
     double greatestWeight() {
-        int k = facts.seasonCount;
-        return leastWeight() + facts.season.caution().percent() * (double) k / (100.0 * ((k + 4) / 5));
+        int worst = (facts.seasonCount + 4) / 5;
+        return leastWeight() + facts.season.caution().percent() * (double) facts.seasonCount / (100.0 * worst);
     }
 
     /** The nearest weights to these, of those that caution allows: between the least and the greatest, K together. */
