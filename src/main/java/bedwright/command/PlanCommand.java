@@ -229,6 +229,7 @@ final class PlanCommand implements Callable<Integer> {
             screen.flush();
         } else {
             screen.println(Summary.text(shown, WIDTH));
+            screen.println(ByHand.sentence(facts, outcome));
             screen.println("The season sheet lies at " + folder.sheet());
         }
         if (search.isStopped()) {
