@@ -132,6 +132,7 @@ public final class Search {
         SolverSetup setup = new SolverSetup(mode, Temperature.of(facts, from));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
+            int round = 0;
             while (!stopped && movesLeft > 0) {
                 Duration time = limits.time() == null ? null : wholeMillis(end - System.nanoTime());
                 if (time != null && !time.isPositive()) {
@@ -139,7 +140,7 @@ public final class Search {
                 }
                 // A last round that would be shorter than this one becomes part of it.
                 long moves = movesLeft / 2 < length ? movesLeft : length;
-                searchOnce(setup.limits(moves, time), count, seeds, threads);
+                searchOnce(setup.round(round++, moves, time), count, seeds, threads);
                 movesLeft -= moves;
                 length *= 2;
             }
