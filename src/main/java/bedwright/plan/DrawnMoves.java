@@ -311,7 +311,7 @@ final class DrawnMoves implements Iterator<Put> {
             }
             int index = start + i;
             Planting other = layout.free(index < layout.placed() ? index : index - layout.placed());
-            if (other != in && layout.overlap(other.place(), to)) {
+            if (other != in && facts.holds.overlap(other.place(), to)) {
                 giveWay(other);
             }
         }

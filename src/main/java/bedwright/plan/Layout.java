@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import bedwright.growth.ProspectTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,7 +13,6 @@ final class Layout {
     private static final int NONE = -1;
 
     private final PlanFacts facts;
-    private final ProspectTable table;
     private final RoomLedger room;
     private final int[] place;
     /** The plantings that may move: first those that have a place, then those that are left out. */
@@ -29,7 +27,6 @@ final class Layout {
 
     Layout(PlanFacts facts) {
         this.facts = facts;
-        this.table = facts.table;
         this.room = new RoomLedger(facts);
         this.place = new int[facts.plantings()];
         this.free = facts.free.clone();
@@ -131,12 +128,23 @@ final class Layout {
 
     /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
     boolean moveIfFits(Planting planting, int at) {
+        if (!hasBedRoom(planting, at)) {
+            return false;
+        }
         move(planting, at);
         if (fits()) {
             return true;
         }
         takeBack();
         return false;
+    }
+
+    /** A first look at little cost: false only if the bed is too full, whatever else there may be. */
+    private boolean hasBedRoom(Planting planting, int at) {
+        Holds holds = facts.holds;
+        int bed = holds.bed(at);
+        boolean alone = moved.isEmpty() && (planting.place() < 0 || holds.bed(planting.place()) != bed);
+        return !alone || room.has(bed, holds.from(at), holds.to(at), holds.millimetres(at));
     }
 
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */
@@ -151,14 +159,5 @@ final class Layout {
     /** The trial as a move. */
     Put asMove() {
         return new Put(List.copyOf(moved), List.copyOf(to));
-    }
-
-    /** Whether two places are in one bed in a same week. */
-    boolean overlap(int one, int other) {
-        int oneRow = table.row(one);
-        int otherRow = table.row(other);
-        return table.bed(one) == table.bed(other)
-                && table.heldFrom(oneRow) < table.heldTo(otherRow)
-                && table.heldFrom(otherRow) < table.heldTo(oneRow);
     }
 }

@@ -67,6 +67,7 @@ public final class PlanFacts {
     /** Plantings that a search may move: those that are not fixed and have a place to go. */
     final int[] free;
 
+    final Holds holds;
     private final int[] firstPlanting;
     private @Nullable Givers givers;
 
@@ -114,6 +115,7 @@ public final class PlanFacts {
         for (int s = 0; s < cropOf.length; s++) {
             firstPlanting[s + 1] += firstPlanting[s];
         }
+        this.holds = new Holds(table);
         this.jobOf = new int[table.places()];
         this.rowOfJob = jobs();
         this.restBroken = new boolean[table.places()];

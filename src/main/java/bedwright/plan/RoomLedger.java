@@ -83,6 +83,18 @@ final class RoomLedger {
         }
     }
 
+    /** Whether a shelf has room for so much more in all weeks of a stretch, beside what the plan measured from uses. */
+    boolean has(int shelf, int first, int end, int amount) {
+        long most = shelves[shelf].holds() - amount;
+        int at = shelf * weeks;
+        for (int w = at + first; w < at + end; w++) {
+            if (used[w] > most) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
     boolean isWorse() {
         for (int t = 0; t < touchedCount; t++) {
