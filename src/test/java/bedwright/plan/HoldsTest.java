@@ -15,8 +15,7 @@ class HoldsTest {
         for (int place = 0; place < table.places(); place++) {
             int row = table.row(place);
             assertThat(new int[] {holds.bed(place), holds.from(place), holds.to(place), holds.millimetres(place)})
-                    .containsExactly(
-                            table.bed(place), table.heldFrom(row), table.heldTo(row), table.millimetres(row));
+                    .containsExactly(table.bed(place), table.heldFrom(row), table.heldTo(row), table.millimetres(row));
         }
     }
 }
