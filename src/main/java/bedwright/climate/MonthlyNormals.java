@@ -6,8 +6,10 @@ import java.util.List;
  * Turns twelve monthly means into a course over the days of a year of 365 days: straight lines between knots on the
  * 15th of each month, the knots chosen so that the mean over the days of each month is that month's mean.
  */
-final class MonthlyNormals {
-    static final int YEAR = 365;
+public final class MonthlyNormals {
+    /** Days of the year that the course runs over. */
+    public static final int YEAR = 365;
+
     static final int MONTHS = 12;
     private static final int[] LENGTH = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final int KNOT = 15;
@@ -29,12 +31,12 @@ final class MonthlyNormals {
      * @param month from 0
      * @param dayOfMonth from 1
      */
-    static int dayOfYear(int month, int dayOfMonth) {
+    public static int dayOfYear(int month, int dayOfMonth) {
         return STARTS[month] + Math.min(dayOfMonth, LENGTH[month]) - 1;
     }
 
     /** The value of each of the 365 days, from the mean of each month. */
-    static double[] byDay(List<Double> means) {
+    public static double[] byDay(List<Double> means) {
         if (means.size() != MONTHS) {
             throw new IllegalArgumentException("Normals are 12 monthly means, not " + means.size());
         }

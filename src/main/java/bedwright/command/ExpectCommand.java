@@ -3,13 +3,18 @@ package bedwright.command;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
 import bedwright.file.SeasonFile;
+import bedwright.file.WeatherFile;
 import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
 import bedwright.season.Bed;
 import bedwright.season.Crop;
 import bedwright.season.Lots;
 import bedwright.season.Method;
+import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.station.PlayedYear;
+import bedwright.station.TooLittleWeather;
+import bedwright.weather.StationRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -66,12 +71,25 @@ final class ExpectCommand implements Callable<Integer> {
     @Option(names = "--plants", paramLabel = "N", description = "Plants; left out: those of a lot, or 100.")
     private @Nullable Integer plants;
 
+    @Option(
+            names = "--weather",
+            paramLabel = "FILE",
+            description = "The record of a weather station, of which years are played instead of possible seasons.")
+    private @Nullable Path weather;
+
+    @Option(names = "--year", paramLabel = "YEAR", description = "A year of that record; may be given several times.")
+    private List<Integer> years = List.of();
+
     @Option(names = "--format", paramLabel = "text|json", description = "Words, or JSON.")
     private PlanCommand.Format format = PlanCommand.Format.TEXT;
 
     @Override
     public Integer call() {
-        Season season = SeasonFile.read(file);
+        if ((weather == null) != years.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--weather and --year go together: a station's file and a year of it to play");
+        }
+        Season season = weather == null ? SeasonFile.read(file) : played(SeasonFile.read(file), weather);
         int cropIndex =
                 index("crop", crop, season.crops().stream().map(Crop::name).toList());
         Crop grown = season.crops().get(cropIndex);
@@ -101,6 +119,20 @@ final class ExpectCommand implements Callable<Integer> {
             new Expectation(season, grown.name(), methods.get(methodIndex), beds.get(bedIndex), prospect).print(out);
         }
         return Exit.DONE;
+    }
+
+    /** The season judged over years that were. */
+    private Season played(Season season, Path station) {
+        StationRecord record = WeatherFile.read(station);
+        try {
+            List<Sampling.GivenSeason> given = years.stream()
+                    .map(year -> PlayedYear.of(record, season, year))
+                    .toList();
+            Sampling possible = season.possible();
+            return season.with(new Sampling(possible.count(), possible.seed(), possible.doubt(), given));
+        } catch (TooLittleWeather e) {
+            throw new Refusal(Exit.FAULTY_FILE, station + ": " + e.getMessage());
+        }
     }
 
     private int lot(Season season) {

@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             CheckCommand.class,
             ExpectCommand.class,
+            WeatherCommand.class,
             SheetCommand.class,
             SchemaCommand.class
         })
@@ -99,7 +100,10 @@ public final class Main implements Runnable {
             for (Fault fault : faulty.faults()) {
                 err.println(fault);
             }
-            int count = faulty.faults().size();
+            int count = faulty.count();
+            if (count > faulty.faults().size()) {
+                err.println("… and " + (count - faulty.faults().size()) + " more like these.");
+            }
             err.println(count == 1 ? "1 fault; nothing was written." : count + " faults; nothing was written.");
             return Exit.FAULTY_FILE;
         }

@@ -20,6 +20,7 @@ final class Typed {
         line.registerConverter(Long.class, large);
         line.registerConverter(long.class, large);
         line.registerConverter(Double.class, broken);
+        line.registerConverter(double.class, broken);
         line.registerConverter(LocalDate.class, Typed::date);
         line.registerConverter(
                 PlanCommand.Format.class, text -> word(text, PlanCommand.Format.values(), "\"text\" or \"json\""));

@@ -1,12 +1,6 @@
 package bedwright.file;
 
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CoderResult;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,8 +36,6 @@ record JsonTree(@Nullable Node root, List<Fault> faults, boolean whole) {
 
     private static final Pattern HALF = Pattern.compile("\\p{Cs}");
 
-    private static final char BOM = '\uFEFF';
-
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(DEEPEST + 2)
@@ -60,35 +52,13 @@ record JsonTree(@Nullable Node root, List<Fault> faults, boolean whole) {
                     + LARGEST / (1024 * 1024) + " MB is not read. Is it the right file?";
             return new JsonTree(null, List.of(new Fault(file, Place.START, "", message)), false);
         }
-        CharBuffer decoded = CharBuffer.allocate(bytes.length);
-        ByteBuffer left = ByteBuffer.wrap(bytes);
-        CoderResult result = StandardCharsets.UTF_8
-                .newDecoder()
-                .onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT)
-                .decode(left, decoded, true);
-        decoded.flip();
-        char[] text = Arrays.copyOf(decoded.array(), decoded.limit());
-        int skipped = text.length > 0 && text[0] == BOM ? 1 : 0;
-        char[] json = Arrays.copyOfRange(text, skipped, text.length);
-        if (result.isError()) {
-            String message = encoding(bytes, left.position());
-            Fault fault = new Fault(file, new Lines(json).at(json.length), "", message);
-            return new JsonTree(null, List.of(fault), false);
+        Decoded decoded = Decoded.of(bytes);
+        String trouble = decoded.trouble();
+        if (trouble != null) {
+            Place end = new Lines(decoded.text()).at(decoded.text().length);
+            return new JsonTree(null, List.of(new Fault(file, end, "", trouble)), false);
         }
-        return new Reading(file, json).read();
-    }
-
-    private static String encoding(byte[] bytes, int offset) {
-        String mend = " Save the file as UTF-8.";
-        boolean wide = bytes.length > 1 && (bytes[0] == -1 && bytes[1] == -2 || bytes[0] == -2 && bytes[1] == -1);
-        return wide
-                ? "The file is written in UTF-16, not in UTF-8." + mend
-                : String.format(
-                                Locale.ROOT,
-                                "The byte %02X here is no UTF-8; the file is in another encoding.",
-                                bytes[offset])
-                        + mend;
+        return new Reading(file, decoded.text()).read();
     }
 
     /** One reading of one file. */

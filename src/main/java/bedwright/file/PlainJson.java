@@ -1,5 +1,6 @@
 package bedwright.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -15,6 +16,13 @@ public final class PlainJson {
      */
     public static String text(Map<String, ?> answer) {
         return JsonText.of(node(answer));
+    }
+
+    /** Likewise as a tree, with members behind those of the answer. */
+    static Node.Group group(Map<String, ?> answer, List<Node.Member> behind) {
+        List<Node.Member> members = new ArrayList<>(((Node.Group) node(answer)).members());
+        members.addAll(behind);
+        return new Node.Group(Place.START, members, false);
     }
 
     private static Node node(Object value) {

@@ -126,22 +126,27 @@ public record Season(
 
     /** The same season with another caution. */
     public Season with(Caution other) {
-        return with(other, possible);
+        return with(site, other, possible);
     }
 
     /** The same season judged over other possible seasons. */
     public Season with(Sampling other) {
-        return with(caution, other);
+        return with(site, caution, other);
     }
 
-    private Season with(Caution otherCaution, Sampling otherSampling) {
+    /** The same season at another site, or with another climate. */
+    public Season with(Site other) {
+        return with(other, caution, possible);
+    }
+
+    private Season with(Site otherSite, Caution otherCaution, Sampling otherSampling) {
         return new Season(
                 name,
                 about,
                 starts,
                 weeks,
                 currency,
-                site,
+                otherSite,
                 beds,
                 windbreaks,
                 roughGrass,

@@ -1,0 +1,307 @@
+package bedwright.file;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import bedwright.weather.InventedStation;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Weather files that are at fault: every fault at its line, with what to do. The weather is invented. */
+class FaultyWeatherTest {
+    private static final List<InventedStation.Day> DAYS = new InventedStation(2001, 2003, 5).days();
+    private static final String HEADING = "date,min (°C),max (°C),gust (m/s)\n";
+
+    private static FaultyFile faults(byte[] bytes) {
+        FaultyFile[] thrown = new FaultyFile[1];
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> WeatherFile.parse("station", bytes, WeatherFile.NO_YEAR, WeatherFile.NO_YEAR))
+                .satisfies(e -> thrown[0] = e);
+        return thrown[0];
+    }
+
+    private static FaultyFile faults(String text) {
+        return faults(text.getBytes(UTF_8));
+    }
+
+    /** Asserts that a file has one fault, at a line, that says some words. */
+    private static void assertOne(String text, int line, String... words) {
+        FaultyFile faulty = faults(text);
+        assertThat(faulty.faults()).as("%s", faulty.faults()).hasSize(1);
+        assertThat(faulty.faults().getFirst().line()).isEqualTo(line);
+        assertThat(faulty.faults().getFirst().message()).contains(words);
+    }
+
+    /** The lines of a text, one of them changed. */
+    private static String changed(String text, int line, UnaryOperator<String> change) {
+        String[] lines = text.split("\n", -1);
+        lines[line - 1] = change.apply(lines[line - 1]);
+        return String.join("\n", lines);
+    }
+
+    @Test
+    void aMonthThatIsCutIsTold() {
+        String text = changed(InventedStation.dly(DAYS), 7, line -> line.substring(0, 143));
+
+        assertOne(text, 7, "143 characters", "269", "fetch it anew");
+    }
+
+    @Test
+    void twoMonthsOnOneLineAreTold() {
+        String text = changed(InventedStation.dly(DAYS), 6, line -> line + line);
+
+        assertOne(text, 6, "538 characters", "take the line away");
+    }
+
+    @Test
+    void aMonthWhoseColumnsHaveShiftedIsTold() {
+        String text = changed(InventedStation.dly(DAYS), 2, line -> line.substring(0, 21) + "x" + line.substring(22));
+
+        assertOne(text, 2, "no whole number", "2001-01-01", "shifted");
+    }
+
+    @Test
+    void aThirteenthMonthIsTold() {
+        String text = changed(InventedStation.dly(DAYS), 1, line -> line.substring(0, 15) + "13" + line.substring(17));
+
+        assertOne(text, 1, "no month 13");
+    }
+
+    @Test
+    void aDayOfAStationThatIsCutIsTold() {
+        String text = changed(InventedStation.byStation(DAYS), 12, line -> line.substring(0, 20));
+
+        assertOne(text, 12, "station, day as yyyymmdd, element, value", "cut here");
+    }
+
+    @Test
+    void aDayThatIsNotInTheCalendarIsTold() {
+        String text = changed(InventedStation.byStation(DAYS), 6, line -> line.replace("20010102", "20010230"));
+
+        assertOne(text, 6, "20010230", "no day of the calendar");
+    }
+
+    @Test
+    void aDayOfATableThatIsCutIsTold() {
+        assertOne(HEADING + "2020-07-01,10,20,5\n2020-07-02,10\n", 3, "2 cells", "4 columns", "cut here");
+    }
+
+    @Test
+    void aDateInAnotherOrderIsTold() {
+        assertOne(HEADING + "07/01/2020,10,20,5\n", 2, "07/01/2020", "1987-04-18");
+    }
+
+    @Test
+    void aWordInPlaceOfANumberIsTold() {
+        assertOne(HEADING + "2020-07-01,cold,20,5\n", 2, "\"cold\"", "no number", "leave it empty");
+    }
+
+    @Test
+    void aDayThatIsHereTwiceIsTold() {
+        assertOne(
+                HEADING + "2020-07-01,10,20,5\n2020-07-01,10,20,5\n",
+                3,
+                "2020-07-01 is here twice",
+                "Take one of the two away");
+    }
+
+    @Test
+    void aDayOutOfOrderIsTold() {
+        assertOne(
+                HEADING + "2020-07-02,10,20,5\n2020-07-01,10,20,5\n",
+                3,
+                "2020-07-01 comes after 2020-07-02",
+                "sort the lines");
+    }
+
+    /** Thirty-one days on one line are one fault. */
+    @Test
+    void aMonthThatIsHereTwiceIsToldOnce() {
+        String text = InventedStation.dly(DAYS);
+        String first = text.substring(0, text.indexOf('\n') + 1);
+
+        assertOne(first + text, 2, "2001-01-01", "take away what is double");
+    }
+
+    @Test
+    void aDayOfAStationThatIsHereTwiceIsTold() {
+        String text = InventedStation.byStation(DAYS);
+        String first = text.substring(0, text.indexOf('\n') + 1);
+
+        assertOne(first + text, 2, "2001-01-01 is here twice (the maximum)");
+    }
+
+    @Test
+    void aMinimumOverItsMaximumIsTold() {
+        assertOne(HEADING + "2020-07-01,20,10,5\n", 2, "2020-07-01", "20 °C", "over its maximum, 10 °C");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'2020-07-01,-95,20,5', -95 °C",
+        "'2020-07-01,10,61,5', 61 °C",
+        "'2020-07-01,10,20,130', 130 m/s",
+        "'2020-07-01,10,20,-1', -1 m/s"
+    })
+    void whatCanNotBeIsTold(String day, String value) {
+        assertOne(HEADING + day + "\n", 2, value, "can be", "leave it empty");
+    }
+
+    @Test
+    void aDirectionBeyondTheCircleIsTold() {
+        assertOne("date,min_c,max_c,gust_ms,direction\n2020-07-01,10,20,5,400\n", 2, "400 degrees", "360");
+    }
+
+    /** A year of a table, with its values as they are in another unit. */
+    private static String inAnotherUnit(String heading, double factor, double plus) {
+        StringBuilder text = new StringBuilder(heading);
+        for (InventedStation.Day day : DAYS) {
+            text.append(day.date())
+                    .append(',')
+                    .append(day.min() / 10.0 * factor + plus)
+                    .append(',')
+                    .append(day.max() / 10.0 * factor + plus)
+                    .append(',')
+                    .append(day.gust() / 10.0)
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    @Test
+    void fahrenheitNamedCelsiusIsTold() {
+        assertOne(inAnotherUnit(HEADING, 1.8, 32), 1, "look", "in °F", "first line");
+    }
+
+    @Test
+    void celsiusNamedFahrenheitIsTold() {
+        assertOne(inAnotherUnit(HEADING.replace("°C", "°F"), 1, 0), 1, "look", "in °C");
+    }
+
+    @Test
+    void tenthsNamedDegreesAreTold() {
+        assertOne(inAnotherUnit(HEADING, 10, 0), 1, "look", "tenths");
+    }
+
+    @Test
+    void wholeDegreesInAFileOfTenthsAreTold() {
+        String text = InventedStation.byStation(DAYS.stream()
+                .map(day -> new InventedStation.Day(
+                        day.date(), Math.floorDiv(day.min(), 10), Math.floorDiv(day.max(), 10), day.gust(), day.from()))
+                .toList());
+
+        assertOne(text, 1, "look", "whole degrees", "tenths");
+    }
+
+    @Test
+    void kilometresAnHourNamedMetresASecondAreTold() {
+        String text = InventedStation.byStation(DAYS.stream()
+                .map(day ->
+                        new InventedStation.Day(day.date(), day.min(), day.max(), (int) (day.gust() * 3.6), day.from()))
+                .toList());
+
+        assertOne(text, 1, "look", "km/h");
+    }
+
+    @Test
+    void aYearMissingInTheMiddleIsToldWhereItGoesOn() {
+        StringBuilder text = new StringBuilder(HEADING);
+        DAYS.stream()
+                .filter(day -> day.date().getYear() != 2002)
+                .forEach(day -> text.append(day.date()).append(",1,2,3\n"));
+        FaultyFile faulty = faults(text.toString().replace(",1,2,3", ",10,20,3"));
+
+        assertThat(faulty.faults()).hasSize(1);
+        assertThat(faulty.faults().getFirst().line()).isEqualTo(2 + 365);
+        assertThat(faulty.faults().getFirst().message())
+                .contains("the year 2002 is missing", "--from 2003", "--to 2001");
+    }
+
+    @Test
+    void yearsBesideAMissingOneCanBeReadAlone() {
+        String text = InventedStation.byStation(
+                DAYS.stream().filter(day -> day.date().getYear() != 2002).toList());
+
+        assertThat(WeatherFile.parse("station", text.getBytes(UTF_8), 2003, WeatherFile.NO_YEAR)
+                        .days())
+                .isEqualTo(365);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"''", "'\n\n'", "'date,min (°C),max (°C)\n'"})
+    void anEmptyFileIsTold(String text) {
+        assertOne(text, 1, "no day of weather");
+    }
+
+    @Test
+    void aFileWithoutTemperaturesIsTold() {
+        assertOne("XX000000001,20010101,WSFG,150,,,X,\n", 1, "No day has both a minimum and a maximum");
+    }
+
+    @Test
+    void latin1IsToldAtItsByte() {
+        FaultyFile faulty = faults((HEADING + "2020-07-01,10,20,5\n").getBytes(ISO_8859_1));
+
+        assertThat(faulty.faults()).anySatisfy(fault -> {
+            assertThat(fault.line()).isEqualTo(1);
+            assertThat(fault.column()).isEqualTo(HEADING.indexOf('°') + 1);
+            assertThat(fault.message()).contains("byte B0", "Save the file as UTF-8");
+        });
+    }
+
+    @Test
+    void aSecondStationIsToldWhereItBegins() {
+        String text = InventedStation.byStation(DAYS);
+        int lines = (int) text.lines().count();
+
+        assertOne(
+                text + text.replace(InventedStation.NAME, "XX000000002"),
+                lines + 1,
+                "XX000000002",
+                "keep the lines of one");
+    }
+
+    @Test
+    void aColumnWithoutUnitIsTold() {
+        FaultyFile faulty = faults("date,temp_min,temp_max,wind\n2020-07-01,10,20,5\n");
+
+        assertThat(faulty.faults().stream().map(Fault::column)).containsExactly(6, 15, 24);
+        assertThat(faulty.faults().getFirst().message()).contains("\"temp_min\" names no unit", "(°C) or (°F)");
+        assertThat(faulty.faults().getLast().message()).contains("(km/h)");
+    }
+
+    @Test
+    void aTableWithoutAColumnThatIsNeededIsTold() {
+        assertOne("date,min (°C)\n2020-07-01,10\n", 1, "\"max\"", "date, min (°C), max (°C)");
+    }
+
+    @Test
+    void whatIsNoWeatherAtAllIsTold() {
+        assertOne("{ \"name\": \"a season\" }", 1, "\"date\", \"min\" and \"max\"");
+    }
+
+    @Test
+    void allFaultsAreToldAtOnceInOrder() {
+        FaultyFile faulty =
+                faults(HEADING + "2020-07-01,cold,20,5\n2020-07-02,10\n2020-07-03,20,10,5\n2020-07-04,10,20,300\n");
+
+        assertThat(faulty.faults().stream().map(Fault::line)).containsExactly(2, 3, 4, 5);
+    }
+
+    @Test
+    void aFaultOnEveryLineIsToldForTheFirstAndCounted() {
+        StringBuilder text = new StringBuilder(HEADING);
+        for (int day = 0; day < 1000; day++) {
+            text.append("no,10,20,5\n");
+        }
+        FaultyFile faulty = faults(text.toString());
+
+        assertThat(faulty.faults()).hasSize(50);
+        assertThat(faulty.count()).isEqualTo(1000);
+    }
+}
