@@ -50,6 +50,9 @@ final class PlanCommand implements Callable<Integer> {
     /** How long the process waits on Ctrl-C for the best plan to be written, s. */
     private static final int WAIT_AT_THE_END = 60;
 
+    /** How long a search that is to end by itself may take. */
+    private static final Duration LONGEST = Duration.ofSeconds(300);
+
     /** Letters on a line of the summary. */
     private static final int WIDTH = 100;
 
@@ -69,8 +72,9 @@ final class PlanCommand implements Callable<Integer> {
             names = "--time",
             paramLabel = "SECONDS",
             description =
-                    "How long to search, after an opening that takes some seconds on a large farm; left out: 60, unless"
-                            + " --moves is given.")
+                    "How long to search, after an opening that takes some seconds on a large farm. Left out, and without"
+                            + " --moves, the search ends by itself when it hardly improves any more, after 300 at the"
+                            + " latest.")
     private @Nullable Double seconds;
 
     @Option(
@@ -185,8 +189,10 @@ final class PlanCommand implements Callable<Integer> {
         if (seed < 0 || seed > (1L << 53) - 2) {
             throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
         }
-        Double time = seconds == null && moves == null ? Double.valueOf(60) : seconds;
-        return new Search.Limits(seed, time == null ? null : Duration.ofMillis(Math.round(1000 * time)), moves);
+        if (seconds == null && moves == null) {
+            return new Search.Limits(seed, LONGEST, null, true);
+        }
+        return new Search.Limits(seed, seconds == null ? null : Duration.ofMillis(Math.round(1000 * seconds)), moves);
     }
 
     private ParameterException usage(String message) {
@@ -219,7 +225,7 @@ final class PlanCommand implements Callable<Integer> {
         recheck(season, facts, outcome);
         Duration time = limits.time();
         Plan.Making making = new Plan.Making(
-                limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped());
+                limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped(), search.isSettled());
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making);
         folder.write(plan, shown);

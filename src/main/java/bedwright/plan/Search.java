@@ -33,7 +33,16 @@ public final class Search {
      */
     private static final long MOVES_A_PLANTING = 5000;
 
+    /** The same where the search is to end by itself: shorter, so that there are rounds to compare. */
+    private static final long MOVES_A_PLANTING_TO_SETTLE = 1000;
+
     private static final long FEWEST_MOVES = 20_000;
+
+    /**
+     * A round brought little if it gained no more than this share of what the plan is worth beyond nothing placed. The
+     * demo farm, idle, settles after about two minutes.
+     */
+    private static final double LITTLE = 0.005;
 
     private final PlanFacts facts;
     private final Limits limits;
@@ -42,16 +51,26 @@ public final class Search {
     private final List<Solver<SeasonPlan>> solvers = new CopyOnWriteArrayList<>();
     private final AtomicReference<@Nullable Found> best = new AtomicReference<>();
     private volatile boolean stopped;
+    private volatile boolean settled;
 
     /**
      * How long to search.
      *
      * @param seed from which every round of each search has a seed of its own
      * @param time for which both search, or null
-     * @param moves that each search tries, or null; with moves the result depends on nothing but seed and season
+     * @param moves that each search tries, or null; with moves alone the result depends on nothing but seed and season
+     * @param settle whether to end before the limit after a round, twice as long as the one before, that brought little
      */
     public record Limits(
-            long seed, @Nullable Duration time, @Nullable Long moves) {
+            long seed,
+            @Nullable Duration time,
+            @Nullable Long moves,
+            boolean settle) {
+        /** Searches right up to the limit. */
+        public Limits(long seed, @Nullable Duration time, @Nullable Long moves) {
+            this(seed, time, moves, false);
+        }
+
         public Limits {
             if (time == null && moves == null) {
                 throw new IllegalArgumentException("A search needs a limit: a time or a number of moves");
@@ -128,7 +147,9 @@ public final class Search {
                 ? Long.MAX_VALUE
                 : System.nanoTime() + limits.time().toNanos();
         long movesLeft = limits.moves() == null ? Long.MAX_VALUE : limits.moves();
-        long length = Math.max(FEWEST_MOVES, MOVES_A_PLANTING * facts.free.length);
+        long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PLANTING;
+        long length = Math.max(FEWEST_MOVES, each * facts.free.length);
+        Found nothing = score(nothingPlaced(facts));
         SolverSetup setup = new SolverSetup(mode, Temperature.of(facts, from));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
@@ -140,11 +161,24 @@ public final class Search {
                 }
                 // A last round that would be shorter than this one becomes part of it.
                 long moves = movesLeft / 2 < length ? movesLeft : length;
-                searchOnce(setup.round(round++, moves, time), count, seeds, threads);
+                Found before = Objects.requireNonNull(best.get());
+                searchOnce(setup.round(round, moves, time), count, seeds, threads);
+                if (limits.settle() && round > 0 && broughtLittle(nothing, before)) {
+                    settled = !stopped;
+                    return;
+                }
+                round++;
                 movesLeft -= moves;
                 length *= 2;
             }
         }
+    }
+
+    private boolean broughtLittle(Found nothing, Found before) {
+        Found now = Objects.requireNonNull(best.get());
+        boolean sameLevels = now.hard() == before.hard() && now.medium() == before.medium();
+        double worth = Math.max(1, (double) now.soft() - nothing.soft());
+        return sameLevels && now.soft() - before.soft() <= LITTLE * worth;
     }
 
     /** The solver takes no finer times. */
@@ -221,6 +255,11 @@ public final class Search {
     /** Whether {@link #stop} was called. */
     public boolean isStopped() {
         return stopped;
+    }
+
+    /** Whether the search ended by itself before its limit. */
+    public boolean isSettled() {
+        return settled;
     }
 
     /** The best plan so far, if there is one yet; from any thread. */

@@ -33,7 +33,10 @@ public record Plan(
             Long moves,
 
             @Fact(value = "Whether it was interrupted", byDefault = "false")
-            boolean interrupted) {}
+            boolean interrupted,
+
+            @Fact(value = "Whether it ended by itself before its limit, since it hardly improved", byDefault = "false")
+            boolean settled) {}
 
     /** Score in whole units: see the contributors' page for the units. */
     public record Score(

@@ -189,6 +189,13 @@ public final class Summary {
         return lines.isEmpty() ? List.of("The season file names no storms.") : lines;
     }
 
+    private static String ending(Plan.Making making) {
+        if (making.interrupted()) {
+            return "; interrupted before its end, the best plan so far is shown.";
+        }
+        return making.settled() ? "; the search ended by itself, since it hardly improved any more." : ".";
+    }
+
     private List<String> made() {
         List<String> lines = new ArrayList<>();
         int percent = season.caution().percent();
@@ -210,7 +217,7 @@ public final class Summary {
         }
         lines.add("Made with seed " + making.seed()
                 + (limits.isEmpty() ? "" : " and a limit of " + String.join(", ", limits))
-                + (making.interrupted() ? "; interrupted before its end, the best plan so far is shown." : "."));
+                + ending(making));
         lines.add(
                 "A usual year is the middle one of the possible seasons, a bad or a good one that which a tenth of them"
                         + " are worse or better than, each figure for itself.");

@@ -124,6 +124,17 @@ class SearchTest {
 
     @Test
     @Timeout(value = 60, unit = TimeUnit.SECONDS)
+    void aSearchThatMaySettleEndsWithoutReachingItsLimit() {
+        Search search = new Search(facts, new Search.Limits(1, null, Long.MAX_VALUE / 2, true));
+
+        Search.Found found = search.run(Search.nothingPlaced(facts));
+
+        assertThat(search.isSettled()).isTrue();
+        assertThat(found.hard()).isZero();
+    }
+
+    @Test
+    @Timeout(value = 60, unit = TimeUnit.SECONDS)
     void aSearchThatIsStoppedGivesItsBestSoFar() {
         Search search = new Search(facts, new Search.Limits(1, null, Long.MAX_VALUE / 2));
         CompletableFuture<Search.Found> running =

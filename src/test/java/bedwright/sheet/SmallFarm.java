@@ -104,7 +104,7 @@ final class SmallFarm {
         List<PossibleSeason> seasons = PossibleSeasons.of(season);
         PlanFacts facts = PlanFacts.of(season, seasons);
         Outcome outcome = Outcomes.of(facts, aBitOfEverything(facts));
-        return new SheetFacts(season, outcome, seasons, facts.table(), new Plan.Making(42, null, 1000L, true));
+        return new SheetFacts(season, outcome, seasons, facts.table(), new Plan.Making(42, null, 1000L, true, false));
     }
 
     static SheetFacts facts() {
