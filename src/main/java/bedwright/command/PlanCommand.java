@@ -225,7 +225,11 @@ final class PlanCommand implements Callable<Integer> {
         recheck(season, facts, outcome);
         Duration time = limits.time();
         Plan.Making making = new Plan.Making(
-                limits.seed(), time == null ? null : time.toMillis() / 1000.0, limits.moves(), search.isStopped(), search.isSettled());
+                limits.seed(),
+                time == null ? null : time.toMillis() / 1000.0,
+                limits.moves(),
+                search.isStopped(),
+                search.isSettled());
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making);
         folder.write(plan, shown);

@@ -62,10 +62,7 @@ public final class Search {
      * @param settle whether to end before the limit after a round, twice as long as the one before, that brought little
      */
     public record Limits(
-            long seed,
-            @Nullable Duration time,
-            @Nullable Long moves,
-            boolean settle) {
+            long seed, @Nullable Duration time, @Nullable Long moves, boolean settle) {
         /** Searches right up to the limit. */
         public Limits(long seed, @Nullable Duration time, @Nullable Long moves) {
             this(seed, time, moves, false);
