@@ -1,10 +1,12 @@
 package bedwright.command;
 
+import bedwright.file.PlainJson;
 import bedwright.file.SeasonFile;
 import bedwright.file.SitePart;
 import bedwright.file.WeatherFile;
 import bedwright.season.Season;
 import bedwright.season.Site;
+import bedwright.station.Judge;
 import bedwright.station.StationClimate;
 import bedwright.station.TooLittleWeather;
 import bedwright.weather.StationRecord;
@@ -30,7 +32,8 @@ import picocli.CommandLine.Spec;
                     + " (°C), max (°C), gust (m/s), direction.",
             "",
             "  target/bedwright weather problems/stations/new-york.csv --latitude 40.8",
-            "  target/bedwright weather problems/stations/new-york.csv --into problems/first-bed.json --out my-season.json"
+            "  target/bedwright weather problems/stations/new-york.csv --into problems/first-bed.json --out my-season.json",
+            "  target/bedwright weather problems/stations/new-york.csv --judge"
         })
 final class WeatherCommand implements Callable<Integer> {
     private static final double WEST = 270;
@@ -71,6 +74,14 @@ final class WeatherCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Where the season file with this climate goes.")
     private @Nullable Path out;
 
+    @Option(
+            names = "--judge",
+            description = "Tell instead how well sampled seasons foretell years that their climate was not made from.")
+    private boolean isJudged;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of those sampled seasons; left out: 1.")
+    private long seed = 1;
+
     @Option(names = "--format", paramLabel = "text|json", description = "Words and the part to paste, or JSON alone.")
     private PlanCommand.Format format = PlanCommand.Format.TEXT;
 
@@ -78,8 +89,27 @@ final class WeatherCommand implements Callable<Integer> {
     public Integer call() {
         check();
         StationRecord record = WeatherFile.read(file, yearOr(from), yearOr(to));
-        StationClimate climate = climate(record);
         PrintWriter screen = spec.commandLine().getOut();
+        try {
+            return isJudged ? judge(record, screen) : make(record, screen);
+        } catch (TooLittleWeather e) {
+            throw new Refusal(Exit.FAULTY_FILE, file + ": " + e.getMessage());
+        }
+    }
+
+    private int judge(StationRecord record, PrintWriter screen) {
+        Judgement judgement = new Judgement(Judge.of(record, seed), seed);
+        if (format == PlanCommand.Format.JSON) {
+            screen.print(PlainJson.text(judgement.json()));
+            screen.flush();
+        } else {
+            judgement.print(screen);
+        }
+        return Exit.DONE;
+    }
+
+    private int make(StationRecord record, PrintWriter screen) {
+        StationClimate climate = StationClimate.of(record, gustsFrom);
         Account account = new Account(file.toString(), record, climate);
         if (into != null && out != null) {
             SeasonFile.write(put(SeasonFile.read(into), climate), out);
@@ -110,6 +140,9 @@ final class WeatherCommand implements Callable<Integer> {
         if (from != null && to != null && from > to) {
             throw wrong("--from " + from + " comes after --to " + to + "; write the earlier year first");
         }
+        if (isJudged && into != null) {
+            throw wrong("--judge tells how good a climate is and makes none: leave --into and --out away");
+        }
         if ((into == null) != (out == null)) {
             throw wrong(
                     "--into and --out go together: the season file to take, and where to write it with this climate");
@@ -120,15 +153,7 @@ final class WeatherCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), message);
     }
 
-    private StationClimate climate(StationRecord record) {
-        try {
-            return StationClimate.of(record, gustsFrom);
-        } catch (TooLittleWeather e) {
-            throw new Refusal(Exit.FAULTY_FILE, file + ": " + e.getMessage());
-        }
-    }
-
-    static int yearOr(@Nullable Integer year) {
+    private static int yearOr(@Nullable Integer year) {
         return year == null ? WeatherFile.NO_YEAR : year;
     }
 

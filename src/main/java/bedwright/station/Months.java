@@ -29,6 +29,7 @@ final class Months {
     private final List<Double> meanMin = new ArrayList<>();
     private final List<Double> meanMax = new ArrayList<>();
     private final int firstYear;
+    private int counting = Integer.MAX_VALUE;
     private final double[][] min;
     private final double[][] max;
 
@@ -73,6 +74,7 @@ final class Months {
                         + " of each month, and 30 are usual. Take a station with a longer record"
                         + (years > counted ? ", or fill its gaps." : "."));
             }
+            counting = Math.min(counting, counted);
             meanMin.add(minima / counted);
             meanMax.add(maxima / counted);
         }
@@ -102,8 +104,14 @@ final class Months {
         return warmest >= 3 && warmest <= 8;
     }
 
+    /** Calendar years that the record touches. */
     int years() {
         return min[0].length;
+    }
+
+    /** Years of which the month that has the fewest counts. */
+    int counting() {
+        return counting;
     }
 
     int firstYear() {

@@ -67,7 +67,7 @@ final class SpreadFit {
         double ofSpan = varianceOfMeans(3);
         // The normals are means of the same years, so deviations from them are too small by a share of the months'.
         double[] moments = ofDays();
-        double lost = ofMonth / months.years();
+        double lost = ofMonth / months.counting();
         double variance = moments[0] + lost;
         double next = moments[1] + lost;
         double shift = 0;
@@ -78,7 +78,7 @@ final class SpreadFit {
             shift = Math.clamp((ofSpan - variance * h) / (1 - h), 0, 0.9 * variance);
         }
         double day = Math.sqrt(variance - shift);
-        double year = Math.sqrt(shift + ofSpan / months.years());
+        double year = Math.sqrt(shift + ofSpan / months.counting());
         return new Site.TemperatureSpread(round(year), round(day), round(memory));
     }
 

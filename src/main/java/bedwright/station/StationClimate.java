@@ -69,10 +69,10 @@ public record StationClimate(
         int days = record.daysWithTemperatures();
         Basis basis = new Basis(
                 months.years(), days, record.days() - days, record.daysWithWind(), spring.counted(), autumn.counted());
-        if (months.years() < GOOD_YEARS) {
-            notes.add(
-                    "The climate rests on " + months.years() + " years. Normals may be off by a degree, and frost dates"
-                            + " are set wide apart because so few tell little; 30 years are usual.");
+        if (months.counting() < GOOD_YEARS) {
+            notes.add("The climate rests on " + months.counting()
+                    + " years. Normals may be off by a degree, and frost dates"
+                    + " are set wide apart because so few tell little; 30 years are usual.");
         }
         Trend.of(months).ifPresent(notes::add);
         return new StationClimate(

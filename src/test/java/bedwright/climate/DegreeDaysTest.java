@@ -172,6 +172,30 @@ class DegreeDaysTest {
         return sum / steps;
     }
 
+    /**
+     * Averaging is good where a day does not straddle a threshold, and else the conventions part (Acta Biotheoretica 62
+     * (2014) 69–90).
+     */
+    @Test
+    void conventionsAgreeOnlyWhereNoThresholdIsCrossed() {
+        assertThat(DegreeDays.of(SINE, 12, 24, 10, 30.0))
+                .isEqualTo(DegreeDays.of(AVERAGE, 12, 24, 10, 30.0))
+                .isEqualTo(DegreeDays.of(CLAMPED, 12, 24, 10, 30.0));
+        assertThat(DegreeDays.of(SINE, 5, 24, 10, 30.0))
+                .isStrictlyBetween(DegreeDays.of(AVERAGE, 5, 24, 10, 30.0), DegreeDays.of(CLAMPED, 5, 24, 10, 30.0));
+    }
+
+    /**
+     * The form of the Irish and British weather services (met.ie, climate data): with the base between the minimum and
+     * the mean of the day, (max − base)/2 − (base − min)/4. It is an approximation of the sine: within a tenth of a
+     * degree-day in this range of a day.
+     */
+    @ParameterizedTest
+    @CsvSource({"5, 25", "8, 20", "9, 14"})
+    void theWeatherServicesFormIsNearTheSine(double min, double max) {
+        assertThat(DegreeDays.of(SINE, min, max, 10, null)).isCloseTo((max - 10) / 2 - (10 - min) / 4, within(0.2));
+    }
+
     @Test
     void sineWithoutUpperThresholdHasNoCutOff() {
         assertThat(DegreeDays.of(SINE, 5, 45, 10, null)).isCloseTo(integrated(5, 45, 10, 1000), within(1e-5));

@@ -88,6 +88,22 @@ class WeatherTest {
     }
 
     @Test
+    void aJudgementTellsThatFourYearsTellLittle() {
+        Ran ran = Ran.of("weather", STATION, "--judge");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("held back in turn", "last frost of spring", "3 of 4", "tells little");
+    }
+
+    @Test
+    void aJudgementMakesNoSeasonFile() {
+        Ran ran = Ran.of("weather", STATION, "--judge", "--into", SEASON, "--out", temporary.resolve("made.json"));
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("leave --into and --out away");
+    }
+
+    @Test
     void aYearCanBePlayedAsASeason() {
         Ran ran = Ran.of(
                 "expect",

@@ -3,11 +3,21 @@ package bedwright.problems;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.climate.PossibleSeasons;
+import bedwright.file.SeasonFile;
+import bedwright.growth.Prospect;
 import bedwright.growth.ProspectTable;
+import bedwright.growth.Prospects;
 import bedwright.season.Method;
+import bedwright.season.Sampling;
 import bedwright.season.Season;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -45,6 +55,68 @@ class StaggeredBloomTest {
         int far = season.allBeds().size() - 1;
         assertThat(stems(row(Method.Start.SOWN, SOWN, far)))
                 .isGreaterThan(stems(row(Method.Start.TRAY, RAISED, far)) * 0.8);
+    }
+
+    @Test
+    void togetherTheyAreCutOverMoreWeeksThanEither() {
+        Set<Integer> sown = weeks(Method.Start.SOWN, SOWN);
+        Set<Integer> raised = weeks(Method.Start.TRAY, RAISED);
+        Set<Integer> together = new TreeSet<>(sown);
+        together.addAll(raised);
+
+        assertThat(together.size()).isGreaterThan(sown.size()).isGreaterThan(raised.size());
+    }
+
+    private Set<Integer> weeks(Method.Start start, LocalDate sown) {
+        int row = row(start, sown, 0);
+        return IntStream.range(0, table.blocks(row))
+                .mapToObj(block -> table.blockWeek(row, block))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * A year whose last frost of 0 °C comes two weeks after emergence: at the file's 5.7 days a degree that of −2 °C comes
+     * on the third day after it, that of −3 °C, which kills the seedlings, before it. Seedlings of sunflower bear some −5
+     * °C (Putnam and others 1990, from memory).
+     */
+    @Test
+    void aFrostOfTwoDegreesDoesNotKillItsSeedlings() {
+        assertThat(springOf(season)).isEqualTo(1);
+    }
+
+    /** The same year, and the same crop but that it bears no frost: invented. */
+    @Test
+    void thatFrostKillsATenderCrop() {
+        String tender = ProblemFiles.text("tray-and-bed.json")
+                .replace("\"killing\": {\"young\": -3, \"grown\": -1}", "\"killing\": {\"young\": -2, \"grown\": -1}");
+
+        assertThat(springOf(SeasonFile.parse("tender", tender.getBytes(StandardCharsets.UTF_8))))
+                .isZero();
+    }
+
+    /** Share of a sowing of 19 April that comes through such a year's last frost. */
+    private static double springOf(Season file) {
+        Season normal = file.with(new Sampling(1, 1, file.possible().doubt(), List.of()));
+        int emergence = expect(normal).emergence();
+        assertThat(emergence).isNotEqualTo(Prospect.NONE);
+        Sampling.GivenSeason frosty = new Sampling.GivenSeason(
+                "frosty",
+                0,
+                List.of(),
+                List.of(),
+                Map.of(),
+                file.dateOf(emergence + 14),
+                null,
+                List.of(),
+                false,
+                Map.of(),
+                Map.of());
+        Season year = file.with(new Sampling(1, 1, file.possible().doubt(), List.of(frosty)));
+        return expect(year).seasons().getFirst().springOrWinter();
+    }
+
+    private static Prospect expect(Season file) {
+        return Prospects.of(file, PossibleSeasons.of(file)).expect(0, 0, 14, 0, file.weekOf(SOWN));
     }
 
     private int firstCutWeek(Method.Start start, LocalDate sown) {

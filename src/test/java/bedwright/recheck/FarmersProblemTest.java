@@ -14,6 +14,7 @@ import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -56,6 +57,32 @@ class FarmersProblemTest {
         assertThat(tally.seasons().get(1).money()).isEqualTo(118_600 * GRAINS_A_DOLLAR);
     }
 
+    /** Published as 108,900 in all three seasons, so that what sales and purchases add is 157,720, 218,250 and 275,900. */
+    @Test
+    void bestPlanCostsWhatIsPublishedToPlant() {
+        Season season = season();
+        double[] acres = {170, 80, 250};
+        double cost = 0;
+        for (int i = 0; i < acres.length; i++) {
+            cost += acres[i]
+                    * Objects.requireNonNull(
+                            season.crops().get(i).methods().getFirst().price());
+        }
+
+        assertThat(cost).isEqualTo(108_900);
+        assertThat(recheck(170, 80, 250).seasons())
+                .extracting(one -> one.money() / GRAINS_A_DOLLAR + 108_900)
+                .containsExactly(157_720L, 218_250L, 275_900L);
+    }
+
+    /** Wait and see at low yields: 59,950 for 100, 25 and 375 acres, in lots of five. */
+    @Test
+    void bestPlanForLowYieldsBringsThePublishedProfitInThem() {
+        Tally tally = recheck(5, 100, 25, 375);
+
+        assertThat(tally.seasons().getFirst().money()).isEqualTo(59_950 * GRAINS_A_DOLLAR);
+    }
+
     @Test
     void landIsFullToTheAcre() {
         assertThat(recheck(170, 80, 250).hard()).isZero();
@@ -67,7 +94,11 @@ class FarmersProblemTest {
     }
 
     private static Tally recheck(int wheat, int corn, int beets) {
-        Season season = season();
+        return recheck(10, wheat, corn, beets);
+    }
+
+    private static Tally recheck(int lot, int wheat, int corn, int beets) {
+        Season season = season(lot);
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         List<KeptPlanting> plan = new ArrayList<>();
         int[] acres = {wheat, corn, beets};
@@ -80,7 +111,7 @@ class FarmersProblemTest {
                     TestSeason.START,
                     i + 1,
                     null,
-                    acres[i] / 10,
+                    acres[i] / lot,
                     acres[i]));
         }
         Tally tally = Recheck.of(season, possible, plan);
@@ -89,6 +120,10 @@ class FarmersProblemTest {
     }
 
     private static Season season() {
+        return season(10);
+    }
+
+    private static Season season(int lot) {
         TestSeason test = new TestSeason();
         test.weeks = 2;
         test.beds = List.of(TestSeason.bed("The 500 acres", 500));
@@ -96,7 +131,7 @@ class FarmersProblemTest {
                 List.of(TestSeason.role("wheat", 0, 0), TestSeason.role("corn", 0, 0), TestSeason.role("beets", 0, 0));
         test.crops = List.of(crop("wheat", 2.5, 150), crop("corn", 3, 230), crop("beets", 20, 260));
         for (Crop crop : test.crops) {
-            test.pool.add(new Lots(crop.name(), 10, 50));
+            test.pool.add(new Lots(crop.name(), lot, 500 / lot));
         }
         test.outlets = List.of(
                 TestSeason.outlet("wheat fed", "wheat", 0, 200, 1, 1, new Promise(null, 238.0, null)),

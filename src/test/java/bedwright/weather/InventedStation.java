@@ -27,6 +27,8 @@ public final class InventedStation {
     public double day = 3;
 
     public double memory = 0.7;
+    /** Share by which midwinter's days stray more, and midsummer's less, than that: real climates have a third or so. */
+    public double winter;
     /** Most frequent strongest gust of a day, m/s. */
     public double mode = 8;
 
@@ -51,8 +53,8 @@ public final class InventedStation {
                 shift = year * random.nextGaussian();
             }
             deviation = memory * deviation + day * Math.sqrt(1 - memory * memory) * random.nextGaussian();
-            double middle =
-                    mean - swing * Math.cos(2 * Math.PI * (date.getDayOfYear() - 20) / 365.25) + shift + deviation;
+            double season = Math.cos(2 * Math.PI * (date.getDayOfYear() - 20) / 365.25);
+            double middle = mean - swing * season + shift + deviation * (1 + winter * season);
             double half = Math.max(0.5, 5 + random.nextGaussian());
             double gust = Math.max(0, mode - scale * Math.log(-Math.log(random.nextDouble(1e-12, 1))));
             int side = random.nextDouble() < 0.7 ? 270 : 180;
