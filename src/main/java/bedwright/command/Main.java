@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             CheckCommand.class,
             ExpectCommand.class,
+            CropsCommand.class,
             WeatherCommand.class,
             SheetCommand.class,
             SchemaCommand.class

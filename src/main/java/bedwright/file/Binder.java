@@ -88,16 +88,22 @@ final class Binder {
         List<String> free = layout.keys().stream()
                 .filter(key -> group.members().stream().noneMatch(m -> m.key().equals(key)))
                 .toList();
-        Optional<String> near = Words.nearest(member.key(), free);
-        String mend = near.map(key -> " Did you mean " + Words.quoted(key) + "?")
+        fault(member.place(), Pointer.to(path, member.key()), noSuchKey(member.key(), free, label));
+        return Words.nearest(member.key(), free);
+    }
+
+    /**
+     * Tells of an unknown key.
+     *
+     * @param free keys that could still stand there
+     */
+    static String noSuchKey(String key, List<String> free, String label) {
+        String mend = Words.nearest(key, free)
+                .map(near -> " Did you mean " + Words.quoted(near) + "?")
                 .orElseGet(() -> free.isEmpty()
                         ? " All keys that belong there are given: take it away."
                         : " Take it away; keys that could still stand there: " + String.join(", ", free) + ".");
-        fault(
-                member.place(),
-                Pointer.to(path, member.key()),
-                "There is no key " + Words.quoted(member.key()) + " in " + label + "." + mend);
-        return near;
+        return "There is no key " + Words.quoted(key) + " in " + label + "." + mend;
     }
 
     private @Nullable Object leftOut(Node.Group group, Layout.Part part, String path, String label, boolean mistyped) {

@@ -1,6 +1,7 @@
 package bedwright.file;
 
 import bedwright.season.Crop;
+import bedwright.season.Harvest;
 import bedwright.season.Lots;
 import bedwright.season.Method;
 import bedwright.season.Role;
@@ -12,7 +13,9 @@ import java.util.TreeSet;
 /** Checks of kinds, crops, methods and the pool. */
 final class CropCheck {
     private static final int DEEPEST_KIND = 5;
-    private static final List<String> FIGURES = figures();
+    /** The keys that a figure may speak of. */
+    static final List<String> FIGURES = figures();
+
 
     private final Season season;
     private final Known known;
@@ -24,11 +27,16 @@ final class CropCheck {
         this.flaws = flaws;
     }
 
-    /** The keys that a figure may speak of. */
     private static List<String> figures() {
         Set<String> keys = new TreeSet<>();
         for (Class<? extends Record> type :
-                List.of(Crop.class, Crop.Clock.class, Crop.Stand.class, Crop.Killing.class, Method.class)) {
+                List.of(
+                        Crop.class,
+                        Crop.Clock.class,
+                        Crop.Stand.class,
+                        Crop.Killing.class,
+                        Harvest.class,
+                        Method.class)) {
             keys.addAll(Layout.of(type).keys());
         }
         return List.copyOf(keys);
@@ -84,6 +92,9 @@ final class CropCheck {
             known.checkPest(flaws.ofKeys(), Pointer.to(path + "/appeal", pest), pest);
         }
         clock(path + "/clock", crop.clock());
+        if (crop.harvest() != null) {
+            harvest(path + "/harvest", crop.harvest());
+        }
         figureKeys(path + "/figures", crop.figures().keySet());
         flaws.unlessDifferent(
                 "method", crop.methods().stream().map(Method::name).toList(), i -> path + "/methods/" + i + "/name");
@@ -138,6 +149,25 @@ final class CropCheck {
                     "The longer day, " + Words.number(answer.longDay()) + " hours, is not longer than the shorter, "
                             + Words.number(answer.shortDay()) + " hours. Change one of them, or swap them.",
                     path + "/dayLength/shortDay");
+        }
+    }
+
+    private void harvest(String path, Harvest harvest) {
+        if (harvest.vase() != null) {
+            days(path + "/vase", harvest.vase());
+        }
+        if (harvest.cold() != null) {
+            days(path + "/cold/days", harvest.cold().days());
+        }
+    }
+
+    private void days(String path, Harvest.Days days) {
+        if (days.least() > days.most()) {
+            flaws.add(
+                    path + "/most",
+                    "At most " + Words.count(days.most(), "day", "days") + " is fewer than at least " + days.least()
+                            + ". Change one of them, or swap them.",
+                    path + "/least");
         }
     }
 

@@ -2,6 +2,7 @@ package bedwright.file;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -23,18 +24,36 @@ record Document<T extends Record>(String name, Node root, T record) {
      */
     static <T extends Record> Document<T> read(
             String name, byte[] bytes, Class<T> type, Function<T, List<Flaw>> check) {
+        return read(name, bytes, type, FromBook.Filled::as, check);
+    }
+
+    /**
+     * Likewise, of a tree that is filled up before it is bound.
+     *
+     * @param filling takes the tree as it is written and gives it as it is meant
+     */
+    static <T extends Record> Document<T> read(
+            String name,
+            byte[] bytes,
+            Class<T> type,
+            Function<Node, FromBook.Filled> filling,
+            Function<T, List<Flaw>> check) {
         JsonTree tree = JsonTree.read(name, bytes);
         List<Fault> faults = new ArrayList<>(tree.faults());
-        Node root = tree.root();
-        if (root == null) {
+        Node written = tree.root();
+        if (written == null) {
             throw new FaultyFile(faults);
         }
+        FromBook.Filled filled = filling.apply(written);
+        faults.addAll(filled.faults());
+        Node root = filled.root();
         Binder binder = new Binder(name);
         T record = binder.bind(root, type);
         faults.addAll(binder.faults());
         // Of a file that breaks off nobody knows what the rest would have said.
         if (tree.whole()) {
-            Set<String> doubtful = binder.doubtful();
+            Set<String> doubtful = new LinkedHashSet<>(binder.doubtful());
+            doubtful.addAll(filled.doubtful());
             for (Flaw flaw : check.apply(record)) {
                 if (!flaw.restsOnAny(doubtful)) {
                     faults.add(fault(name, root, flaw));

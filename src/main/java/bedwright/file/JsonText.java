@@ -81,6 +81,11 @@ final class JsonText {
         return node instanceof Node.Number || node instanceof Node.Truth;
     }
 
+    /** The whole value on one line. */
+    static String line(Node node) {
+        return line(node, Integer.MAX_VALUE);
+    }
+
     /** The value on one line; once it is longer than {@code most}, how it goes on does not matter. */
     private static String line(Node node, int most) {
         if (node instanceof Node.Group group) {

@@ -1,6 +1,9 @@
 package bedwright.file;
 
+import bedwright.season.Crop;
+import bedwright.season.CropBook;
 import bedwright.season.Fact;
+import bedwright.season.Method;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.util.ArrayList;
@@ -21,16 +24,26 @@ public final class Schema {
     /** Definitions by name, in the order in which they are first needed. */
     private final Map<String, Node> definitions = new LinkedHashMap<>();
 
-    private Schema() {}
+    /** Names that a crop may be taken from the crop book by; empty where none can. */
+    private final List<String> book;
+
+    private Schema(List<String> book) {
+        this.book = book;
+    }
 
     /** The schema of a season file. */
     public static String season() {
-        return new Schema().of(Season.class, "A season", "season");
+        return new Schema(CropBookFile.ours().names()).of(Season.class, "A season", "season");
     }
 
     /** The schema of a plan file. */
     public static String plan() {
-        return new Schema().of(Plan.class, "A plan with its season", "plan");
+        return new Schema(List.of()).of(Plan.class, "A plan with its season", "plan");
+    }
+
+    /** The schema of a crop book. */
+    public static String book() {
+        return new Schema(List.of()).of(CropBook.class, "A crop book", "crop-book");
     }
 
     private String of(Class<? extends Record> type, String title, String name) {
@@ -55,12 +68,17 @@ public final class Schema {
     private List<Node.Member> keys(Layout layout, Stream<Node.Member> first) {
         List<Node.Member> properties = new ArrayList<>(first.toList());
         for (Layout.Part part : layout.parts()) {
-            properties.add(Unbinder.member(part.key(), part(part)));
+            properties.add(Unbinder.member(part.key(), part(part, shape(part.shape()))));
         }
-        List<Node> required = layout.parts().stream()
+        List<String> required = layout.parts().stream()
                 .filter(Layout.Part::mustBeGiven)
-                .map(part -> Unbinder.text(part.key()))
+                .map(Layout.Part::key)
                 .toList();
+        return object(properties, required);
+    }
+
+    private static List<Node.Member> object(List<Node.Member> properties, List<String> keys) {
+        List<Node> required = keys.stream().<Node>map(Unbinder::text).toList();
         List<Node.Member> members = new ArrayList<>();
         members.add(text("type", "object"));
         members.add(Unbinder.member("properties", new Node.Group(Place.START, properties, false)));
@@ -71,10 +89,9 @@ public final class Schema {
         return members;
     }
 
-    private Node part(Layout.Part part) {
+    private static Node part(Layout.Part part, List<Node.Member> shape) {
         List<Node.Member> members = new ArrayList<>();
         members.add(text("description", description(part.fact())));
-        List<Node.Member> shape = shape(part.shape());
         if (part.nullable()) {
             Node nothing = group(text("type", "null"));
             Node given = new Node.Group(Place.START, shape, false);
@@ -122,7 +139,10 @@ public final class Schema {
                                                 .toList())),
                                         new Node.Group(Place.START, number("integer", Shape.Weight.PERCENT), false)),
                                 false)));
-            case Shape.Group group -> List.of(text("$ref", "#/$defs/" + define(group.type())));
+            case Shape.Group group ->
+                group.type() == Crop.class && !book.isEmpty()
+                        ? bookOr(Crop.class)
+                        : List.of(text("$ref", "#/$defs/" + define(group.type())));
             case Shape.Many many -> many(many);
             case Shape.Named named -> named(named);
         };
@@ -169,13 +189,76 @@ public final class Schema {
 
     /** The name under which a record is defined, once it is; a kind within a kind finds itself there. */
     private String define(Class<? extends Record> type) {
-        String name =
-                type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+        String name = name(type);
         if (!definitions.containsKey(name)) {
             definitions.put(name, new Node.Nothing(Place.START));
             definitions.put(name, new Node.Group(Place.START, keys(Layout.of(type), Stream.empty()), false));
         }
         return name;
+    }
+
+    private static String name(Class<? extends Record> type) {
+        return type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+    }
+
+    /** Either the whole record, or one of the book with what differs. */
+    private List<Node.Member> bookOr(Class<? extends Record> type) {
+        Node named = new Node.Many(Place.START, List.of(Unbinder.text(FromBook.KEY)), false);
+        return List.of(
+                Unbinder.member("if", group(Unbinder.member("required", named))),
+                Unbinder.member("then", group(text("$ref", "#/$defs/" + defineOfBook(type)))),
+                Unbinder.member("else", group(text("$ref", "#/$defs/" + define(type)))));
+    }
+
+    /** A record of which every key may be left out, since it is taken from the book. */
+    private String defineOfBook(Class<? extends Record> type) {
+        String name = name(type) + "-of-the-book";
+        if (!definitions.containsKey(name)) {
+            definitions.put(name, new Node.Nothing(Place.START));
+            List<Node.Member> properties = new ArrayList<>();
+            if (type == Crop.class) {
+                properties.add(Unbinder.member(
+                        FromBook.KEY,
+                        group(
+                                text(
+                                        "description",
+                                        "Name of the crop in the crop book; what this entry does not say stands as it is"
+                                                + " there"),
+                                words(book))));
+            } else if (type == Method.class) {
+                properties.add(Unbinder.member(
+                        FromBook.KEY,
+                        group(
+                                text("description", "Name of the method in the crop book"),
+                                text("type", "string"))));
+            }
+            for (Layout.Part part : Layout.of(type).parts()) {
+                properties.add(Unbinder.member(part.key(), part(part, shapeOfBook(part.shape()))));
+            }
+            boolean names = type == Crop.class || type == Method.class;
+            definitions.put(
+                    name,
+                    new Node.Group(Place.START, object(properties, names ? List.of(FromBook.KEY) : List.of()), false));
+        }
+        return name;
+    }
+
+    private List<Node.Member> shapeOfBook(Shape shape) {
+        if (shape instanceof Shape.Group group) {
+            return List.of(text("$ref", "#/$defs/" + defineOfBook(group.type())));
+        }
+        if (shape instanceof Shape.Many many && many.each() instanceof Shape.Group each && each.type() == Method.class) {
+            Node picked = group(text("type", "string"), text("description", "A method of the book, as it is there"));
+            Node other = new Node.Group(Place.START, bookOr(Method.class), false);
+            List<Node.Member> members = new ArrayList<>();
+            members.add(text("type", "array"));
+            members.add(Unbinder.member(
+                    "items",
+                    group(Unbinder.member("anyOf", new Node.Many(Place.START, List.of(picked, other), false)))));
+            addCounts(members, "minItems", many.least(), "maxItems", many.most());
+            return members;
+        }
+        return shape(shape);
     }
 
     private static Node.Member words(List<String> words) {

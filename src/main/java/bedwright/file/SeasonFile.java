@@ -4,7 +4,10 @@ import bedwright.season.Season;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Season files: JSON, UTF-8, whose keys are the component names of the season's records. */
+/**
+ * Season files: JSON, UTF-8, whose keys are the component names of the season's records. A crop may also be taken from
+ * the crop book and given only where it differs; it is read, and written again, with all its figures.
+ */
 public final class SeasonFile {
     private SeasonFile() {}
 
@@ -70,6 +73,6 @@ public final class SeasonFile {
     }
 
     private static Document<Season> document(String name, byte[] bytes) {
-        return Document.read(name, bytes, Season.class, SeasonCheck::of);
+        return Document.read(name, bytes, Season.class, root -> FromBook.fill(name, root), SeasonCheck::of);
     }
 }

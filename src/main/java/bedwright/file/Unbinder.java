@@ -22,6 +22,12 @@ final class Unbinder {
         return new Node.Group(Place.START, members, false);
     }
 
+    /** A value as it stands in a file. */
+    static String text(Object value, Shape shape) {
+        Node node = node(value, shape);
+        return node instanceof Node.Text text ? text.value() : JsonText.line(node);
+    }
+
     private static Node node(Object value, Shape shape) {
         return switch (shape) {
             case Shape.Text text -> text((String) value);

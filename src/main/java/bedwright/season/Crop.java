@@ -59,6 +59,9 @@ public record Crop(
         @Fact(value = "Dangers of handling it", byDefault = "[]")
         List<Hazard> hazards,
 
+        @Fact("When it is cut and how long it then lasts; left out: not said") @Nullable
+        Harvest harvest,
+
         @Fact(
                 value = "How sure its figures are and where they come from, by key: firstCut, stems, height, …",
                 byDefault = "{}")
@@ -79,6 +82,31 @@ public record Crop(
     public Sureness sureness(String key) {
         Figure figure = figures.get(key);
         return figure == null ? Sureness.FAIR : figure.sure();
+    }
+
+    /** The same crop with other kinds, appeal, figures and methods. */
+    public Crop with(
+            List<KindShare> otherKinds,
+            Map<String, Double> otherAppeal,
+            Map<String, Figure> otherFigures,
+            List<Method> otherMethods) {
+        return new Crop(
+                name,
+                family,
+                otherKinds,
+                clock,
+                heat,
+                killing,
+                tender,
+                otherAppeal,
+                height,
+                stand,
+                price,
+                jobs,
+                hazards,
+                harvest,
+                otherFigures,
+                otherMethods);
     }
 
     /** A kind and its share of the stems. */

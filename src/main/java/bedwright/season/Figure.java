@@ -7,4 +7,14 @@ public record Figure(
         @Fact(value = "How sure it is: sure, fair or weak", byDefault = "\"fair\"")
         Sureness sure,
 
-        @Fact("Where it comes from") @Nullable String source) {}
+        @Fact("What it rests on: published, calculated, memory, practice, assumed or own") @Nullable
+        Origin from,
+
+        @Fact("Where it comes from, in words") @Nullable
+        String source) {
+
+    /** A figure of which nothing more is known than how sure it is. */
+    public Figure(Sureness sure, @Nullable String source) {
+        this(sure, null, source);
+    }
+}

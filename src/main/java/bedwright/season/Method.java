@@ -155,6 +155,44 @@ public record Method(
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 
+    /** The same method with other kinds, net and figures. */
+    public Method with(
+            @Nullable List<Crop.KindShare> otherKinds, @Nullable NetUse otherNet, Map<String, Figure> otherFigures) {
+        return new Method(
+                name,
+                start,
+                seedTemperature,
+                sowFrom,
+                sowTo,
+                trayWeeks,
+                hardeningWeeks,
+                holds,
+                headStart,
+                check,
+                pinched,
+                pinchDelay,
+                emergence,
+                seedsAPlace,
+                rows,
+                spacing,
+                height,
+                gust,
+                otherNet,
+                cover,
+                cutDays,
+                cutShares,
+                stems,
+                saleable,
+                otherKinds,
+                grace,
+                clearing,
+                weedings,
+                winterShare,
+                price,
+                jobs,
+                otherFigures);
+    }
+
     /** How a planting starts. */
     public enum Start {
         /** Sown in the bed. */

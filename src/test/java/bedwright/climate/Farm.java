@@ -116,6 +116,7 @@ final class Farm {
                 0,
                 Map.of(),
                 List.of(),
+                null,
                 Map.of("firstCut", new Figure(firstCut, null), "stems", new Figure(stems, null)),
                 List.of());
     }

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Season files whose values are at fault: every fault at its place. Faults are invented, like the farm. */
 class FaultySeasonsTest {
     @ParameterizedTest(name = "{0}")
-    @MethodSource({"shapes", "values"})
+    @MethodSource({"shapes", "values", "fromTheBook"})
     void tellsAllFaultsAtTheirPlaces(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
         byte[] bytes = Resources.bytes(file);
@@ -130,5 +130,23 @@ class FaultySeasonsTest {
                         at("›\"rose\"", "/crops/0/family", "no family \"rose\""),
                         at("›\"fokal\"", "/outlets/0/kind", "Did you mean \"focal\"?"),
                         at("›\"2027-06-22\"", "/outlets/0/asks/0/from", "a Tuesday")));
+    }
+
+    static Stream<Arguments> fromTheBook() {
+        return Stream.of(
+                file("book-unknown-crop", at("›\"zinia\"", "/crops/0/book", "\"zinia\"", "Did you mean \"zinnia\"?")),
+                file("book-no-such-crop", at("›\"triffid\"", "/crops/0/book", "no crop", "\"crops\" lists them")),
+                file("book-not-a-name", at("›7 }", "/crops/0/book", "a text", "the number 7")),
+                file("book-unknown-method", at("›\"swon\"", "/crops/0/methods/0/book", "Did you mean \"sown\"?")),
+                file(
+                        "book-unknown-method-group",
+                        at("›\"balloon\"", "/crops/0/methods/0/book", "\"dill\"", "\"sown, netted\"")),
+                file("book-unknown-key", at("›\"hieght\"", "/crops/0/hieght", "Did you mean \"height\"?")),
+                file("book-unknown-key-of-method", at("›\"stms\"", "/crops/0/methods/0/stms", "Did you mean \"stems\"?")),
+                file("book-unknown-key-of-clock", at("›\"frstCut\"", "/crops/0/clock/frstCut", "\"firstCut\"")),
+                file("book-wrong-type", at("›\"tall\"", "/crops/0/height", "needs a number", "the text \"tall\"")),
+                file("book-out-of-range", at("›1.5 }", "/crops/0/methods/0/saleable", "between 0 and 1")),
+                file("book-no-role", at("›\"larkspur\"", "/crops/1/kinds", "\"spike\"", "Add that role")),
+                file("book-no-net", at("›\"tray, pinched", "/crops/1/methods/0/net", "has no \"nets\"", "Add one there")));
     }
 }

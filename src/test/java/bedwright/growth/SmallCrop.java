@@ -152,6 +152,7 @@ final class SmallCrop {
                 cropPrice,
                 cropJobs,
                 List.of(),
+                null,
                 Map.of(),
                 List.of(method));
     }

@@ -121,6 +121,7 @@ final class TestCrop {
                 0,
                 cropJobs,
                 List.of(),
+                null,
                 Map.of(),
                 List.of(method));
     }

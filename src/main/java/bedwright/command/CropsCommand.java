@@ -1,0 +1,222 @@
+package bedwright.command;
+
+import bedwright.file.BookFigures;
+import bedwright.file.CropBookFile;
+import bedwright.file.PlainJson;
+import bedwright.season.Crop;
+import bedwright.season.CropBook;
+import bedwright.season.Figure;
+import bedwright.season.Method;
+import bedwright.season.Sureness;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows the crop book. */
+@Command(
+        name = "crops",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Lists the crops of the crop book, or shows one with all its figures, where each comes from and how sure it is:"
+                    + " sure, fair or weak.",
+            "A season file takes a crop from the book with { \"book\": \"zinnia\" } among its crops, and says beside it"
+                    + " only what it knows better.",
+            "",
+            "  target/bedwright crops",
+            "  target/bedwright crops zinnia"
+        })
+final class CropsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(arity = "0..1", paramLabel = "CROP", description = "A crop of the book; left out: all are listed.")
+    private @Nullable String name;
+
+    @Option(names = "--format", paramLabel = "text|json", description = "What goes to the screen; left out: text.")
+    private PlanCommand.Format format = PlanCommand.Format.TEXT;
+
+    @Override
+    public Integer call() {
+        CropBook book = CropBookFile.ours();
+        boolean json = format == PlanCommand.Format.JSON;
+        PrintWriter out = spec.commandLine().getOut();
+        if (name == null) {
+            List<Crop> crops = BookFigures.crops(book);
+            if (json) {
+                out.print(PlainJson.text(
+                        Map.of("crops", crops.stream().map(CropsCommand::brief).toList())));
+            } else {
+                list(out, book, crops);
+            }
+        } else {
+            Crop crop = BookFigures.find(book, name).orElseThrow(() -> unknown(book, Objects.requireNonNull(name)));
+            if (json) {
+                out.print(PlainJson.text(whole(crop)));
+            } else {
+                show(out, crop);
+            }
+        }
+        out.flush();
+        return Exit.DONE;
+    }
+
+    private ParameterException unknown(CropBook book, String asked) {
+        String wanted = asked.toLowerCase(Locale.ROOT);
+        List<String> like = book.names().stream()
+                .filter(known -> known.toLowerCase(Locale.ROOT).contains(wanted)
+                        || wanted.contains(known.toLowerCase(Locale.ROOT)))
+                .toList();
+        return new ParameterException(
+                spec.commandLine(),
+                "There is no crop \"" + asked + "\" in the crop book. "
+                        + (like.isEmpty()
+                                ? "target/bedwright crops lists them."
+                                : "Did you mean \"" + String.join("\" or \"", like) + "\"?"));
+    }
+
+    private static void list(PrintWriter out, CropBook book, List<Crop> crops) {
+        out.println(book.about());
+        out.println();
+        out.printf("%-24s %-16s %-10s %7s   %s%n", "crop", "family", "role", "methods", "figures: sure/fair/weak");
+        List<BookFigures.Given> all = new ArrayList<>();
+        for (Crop crop : crops) {
+            List<BookFigures.Given> figures = BookFigures.of(crop);
+            all.addAll(figures);
+            out.printf(
+                    Locale.ROOT,
+                    "%-24s %-16s %-10s %7d   %d/%d/%d%n",
+                    crop.name(),
+                    Objects.requireNonNullElse(crop.family(), ""),
+                    crop.kinds().getFirst().kind().split("/", 2)[0],
+                    crop.methods().size(),
+                    count(figures, Sureness.SURE),
+                    count(figures, Sureness.FAIR),
+                    count(figures, Sureness.WEAK));
+        }
+        out.println();
+        int methods = crops.stream().mapToInt(crop -> crop.methods().size()).sum();
+        out.printf(
+                Locale.ROOT,
+                "%d crops, %d methods. Of %,d figures %s are sure, %s fair, %s weak.%n",
+                crops.size(),
+                methods,
+                all.size(),
+                share(all, Sureness.SURE),
+                share(all, Sureness.FAIR),
+                share(all, Sureness.WEAK));
+    }
+
+    private static long count(List<BookFigures.Given> figures, Sureness sure) {
+        return figures.stream()
+                .filter(given -> given.figure() != null && given.figure().sure() == sure)
+                .count();
+    }
+
+    private static String share(List<BookFigures.Given> figures, Sureness sure) {
+        return String.format(Locale.ROOT, "%.1f %%", 100.0 * count(figures, sure) / figures.size());
+    }
+
+    private static void show(PrintWriter out, Crop crop) {
+        out.println(crop.name() + (crop.family() == null ? "" : ", of the family " + crop.family()));
+        if (!crop.hazards().isEmpty()) {
+            out.println("Take care: "
+                    + String.join(
+                            ", ",
+                            crop.hazards().stream()
+                                    .map(hazard -> hazard.name()
+                                            .toLowerCase(Locale.ROOT)
+                                            .replace('_', ' '))
+                                    .toList())
+                    + ". The label, local rules and licensed practice come first.");
+        }
+        List<BookFigures.Given> figures = BookFigures.of(crop);
+        out.println();
+        print(out, figures, null);
+        for (Method method : crop.methods()) {
+            out.println();
+            out.println(method.name() + " (" + method.start().name().toLowerCase(Locale.ROOT)
+                    + (method.pinched() ? ", pinched" : "") + ")");
+            print(out, figures, method.name());
+        }
+    }
+
+    private static void print(PrintWriter out, List<BookFigures.Given> figures, @Nullable String method) {
+        for (BookFigures.Given given : figures) {
+            if (Objects.equals(given.method(), method)) {
+                Figure figure = given.figure();
+                out.printf(
+                        "  %-4s  %s: %s%s%n        %s%n",
+                        word(figure),
+                        given.what(),
+                        given.value(),
+                        given.unit().isEmpty() ? "" : " " + given.unit(),
+                        restsOn(figure));
+            }
+        }
+    }
+
+    private static String word(@Nullable Figure figure) {
+        return figure == null ? "?" : figure.sure().name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String restsOn(@Nullable Figure figure) {
+        if (figure == null) {
+            return "nobody says where it comes from";
+        }
+        String words =
+                switch (figure.from()) {
+                    case PUBLISHED -> "published";
+                    case CALCULATED -> "calculated";
+                    case MEMORY -> "from memory";
+                    case PRACTICE -> "common practice, no source";
+                    case ASSUMED -> "assumed";
+                    case OWN -> "own";
+                };
+        return figure.source() == null ? words : words + ": " + figure.source();
+    }
+
+    private static Map<String, Object> brief(Crop crop) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("name", crop.name());
+        json.put("family", Objects.requireNonNullElse(crop.family(), ""));
+        json.put("methods", crop.methods().stream().map(Method::name).toList());
+        List<BookFigures.Given> figures = BookFigures.of(crop);
+        for (Sureness sure : Sureness.values()) {
+            json.put(sure.name().toLowerCase(Locale.ROOT), count(figures, sure));
+        }
+        return json;
+    }
+
+    private static Map<String, Object> whole(Crop crop) {
+        Map<String, Object> json = brief(crop);
+        json.put(
+                "figures",
+                BookFigures.of(crop).stream()
+                        .map(given -> {
+                            Map<String, Object> one = new LinkedHashMap<>();
+                            one.put("method", Objects.requireNonNullElse(given.method(), ""));
+                            one.put("key", given.key());
+                            one.put("what", given.what());
+                            one.put("value", given.value());
+                            one.put("unit", given.unit());
+                            one.put("sure", word(given.figure()));
+                            one.put("from", restsOn(given.figure()));
+                            return one;
+                        })
+                        .toList());
+        return json;
+    }
+}

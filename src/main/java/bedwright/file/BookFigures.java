@@ -1,0 +1,202 @@
+package bedwright.file;
+
+import bedwright.season.BookCrop;
+import bedwright.season.Crop;
+import bedwright.season.CropBook;
+import bedwright.season.Evidence;
+import bedwright.season.Figure;
+import bedwright.season.Harvest;
+import bedwright.season.Method;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The figures of a crop of the book, one by one. */
+public final class BookFigures {
+    /** Keys of a crop that say what it is rather than how much of something. */
+    private static final Set<String> NO_FIGURES_OF_CROP =
+            Set.of("name", "family", "clock", "killing", "jobs", "harvest", "figures", "methods");
+
+    private static final Set<String> NO_FIGURES_OF_METHOD = Set.of("name", "start", "pinched", "jobs", "figures");
+
+    /** Asked of each crop, also where its value is the usual one. */
+    private static final Set<String> OF_EACH_CROP =
+            Set.of("base", "emergence", "firstCut", "leastDayLength", "young", "grown", "tender", "height", "stand");
+
+    /** Asked of each method likewise. */
+    private static final Set<String> OF_EACH_METHOD =
+            Set.of("rows", "spacing", "cutDays", "stems", "saleable", "emergence");
+
+    private static final Set<String> OF_RAISED_PLANTS = Set.of("headStart", "check");
+
+    private BookFigures() {}
+
+    /**
+     * A figure with what it rests on.
+     *
+     * @param method the method whose it is, or null for the crop's own
+     * @param key the key under which evidence speaks of it
+     * @param what what it is: a sentence
+     * @param value as in a season file
+     * @param unit as in °C·d; empty if it has none
+     * @param figure what it rests on; null if nobody says
+     */
+    public record Given(
+            @Nullable String method,
+            String key,
+            String what,
+            String value,
+            String unit,
+            @Nullable Figure figure) {}
+
+    /**
+     * A crop of the book with what its figures rest on as figures of the crop and of its methods; of what it does not
+     * have nothing is said. Where the evidence of stems a plant differs by method the crop is as sure of them as of its
+     * weakest: possible seasons doubt all methods of a crop alike.
+     */
+    static Crop figured(CropBook book, BookCrop entry) {
+        Map<String, Figure> ofCrop = new LinkedHashMap<>();
+        Map<String, Map<String, Figure>> ofMethods = new LinkedHashMap<>();
+        List<Evidence> all = new ArrayList<>(entry.evidence());
+        all.addAll(book.usual());
+        for (Evidence piece : all) {
+            for (String key : piece.of()) {
+                if (piece.methods().isEmpty()) {
+                    ofCrop.putIfAbsent(key, piece.figure());
+                }
+                for (String method : piece.methods()) {
+                    ofMethods
+                            .computeIfAbsent(method, name -> new LinkedHashMap<>())
+                            .putIfAbsent(key, piece.figure());
+                }
+            }
+        }
+        Crop crop = with(entry.crop(), ofCrop, ofMethods);
+        Set<String> keys = of(crop).stream().map(Given::key).collect(Collectors.toSet());
+        ofCrop.keySet().retainAll(keys);
+        if (!ofCrop.containsKey("stems")) {
+            ofMethods.values().stream()
+                    .filter(figures -> figures.containsKey("stems"))
+                    .map(figures -> figures.get("stems"))
+                    .reduce((a, b) -> a.sure().compareTo(b.sure()) >= 0 ? a : b)
+                    .ifPresent(weakest -> ofCrop.put("stems", weakest));
+        }
+        return with(entry.crop(), ofCrop, ofMethods);
+    }
+
+    private static Crop with(Crop crop, Map<String, Figure> ofCrop, Map<String, Map<String, Figure>> ofMethods) {
+        List<Method> methods = crop.methods().stream()
+                .map(method -> method.with(method.kinds(), method.net(), ofMethods.getOrDefault(method.name(), Map.of())))
+                .toList();
+        return crop.with(crop.kinds(), crop.appeal(), ofCrop, methods);
+    }
+
+    /** A crop of the book, with what its figures rest on; or nothing if it has no such crop. */
+    public static Optional<Crop> find(CropBook book, String name) {
+        return book.crops().stream()
+                .filter(entry -> entry.crop().name().equals(name))
+                .map(entry -> figured(book, entry))
+                .findFirst();
+    }
+
+    /** All crops of the book, with what their figures rest on. */
+    public static List<Crop> crops(CropBook book) {
+        return book.crops().stream().map(entry -> figured(book, entry)).toList();
+    }
+
+    /** The figures of a crop whose evidence stands in its and its methods' {@code figures}. */
+    public static List<Given> of(Crop crop) {
+        List<Given> all = new ArrayList<>();
+        add(all, crop, NO_FIGURES_OF_CROP, null, crop.figures(), Map.of(), Set.of("tender", "height", "stand"));
+        add(all, crop.clock(), Set.of("convention"), null, crop.figures(), Map.of(), OF_EACH_CROP);
+        add(all, crop.killing(), Set.of(), null, crop.figures(), Map.of(), OF_EACH_CROP);
+        Harvest harvest = crop.harvest();
+        if (harvest != null) {
+            add(all, harvest, Set.of(), null, crop.figures(), Map.of(), Set.of());
+        }
+        for (Method method : crop.methods()) {
+            // Not what merely bears the name of a crop's own key.
+            Map<String, Figure> ofAll = new HashMap<>(crop.figures());
+            ofAll.keySet().removeAll(ownKeys());
+            add(all, method, NO_FIGURES_OF_METHOD, method.name(), method.figures(), ofAll, always(method));
+        }
+        return all;
+    }
+
+    /** Keys of a crop itself, which evidence that names no method speaks of. */
+    static Set<String> ownKeys() {
+        Set<String> keys = new HashSet<>();
+        for (Class<? extends Record> type :
+                List.of(Crop.class, Crop.Clock.class, Crop.Killing.class, Harvest.class)) {
+            keys.addAll(Layout.of(type).keys());
+        }
+        return keys;
+    }
+
+    private static Set<String> always(Method method) {
+        Set<String> keys = new HashSet<>(OF_EACH_METHOD);
+        if (method.start() == Method.Start.TRAY || method.start() == Method.Start.PLUGS) {
+            keys.addAll(OF_RAISED_PLANTS);
+        }
+        if (method.pinched()) {
+            keys.add("pinchDelay");
+        }
+        return keys;
+    }
+
+    private static void add(
+            List<Given> all,
+            Record record,
+            Set<String> leftOut,
+            @Nullable String method,
+            Map<String, Figure> figures,
+            Map<String, Figure> otherwise,
+            Set<String> always) {
+        for (Layout.Part part : Layout.of(record.getClass()).parts()) {
+            Object value = part.valueIn(record);
+            if (value == null
+                    || leftOut.contains(part.key())
+                    || (value.equals(Defaults.of(part)) && !always.contains(part.key()))
+                    || (part.key().equals("kinds") && value instanceof Collection<?> kinds && kinds.size() < 2)) {
+                continue;
+            }
+            Figure figure = figures.containsKey(part.key()) ? figures.get(part.key()) : otherwise.get(part.key());
+            leaves(all, method, part.key(), part, value, figure);
+        }
+    }
+
+    /** A group of keys has one evidence, but each of its figures stands for itself. */
+    private static void leaves(
+            List<Given> all,
+            @Nullable String method,
+            String key,
+            Layout.Part part,
+            Object value,
+            @Nullable Figure figure) {
+        if (value instanceof Record group) {
+            for (Layout.Part inner : Layout.of(group.getClass()).parts()) {
+                Object within = inner.valueIn(group);
+                if (within != null) {
+                    leaves(all, method, key, inner, within, figure);
+                }
+            }
+            if (Layout.of(group.getClass()).parts().stream().allMatch(inner -> inner.valueIn(group) == null)) {
+                all.add(new Given(method, key, part.fact().value(), "{ }", "", figure));
+            }
+            return;
+        }
+        all.add(new Given(method, key, part.fact().value(), Unbinder.text(value, part.shape()), unit(part), figure));
+    }
+
+    private static String unit(Layout.Part part) {
+        return part.fact().unit().equals("money") ? "" : part.fact().unit();
+    }
+}

@@ -1,0 +1,363 @@
+package bedwright.file;
+
+import bedwright.season.Crop;
+import bedwright.season.CropBook;
+import bedwright.season.Figure;
+import bedwright.season.Method;
+import bedwright.season.Origin;
+import bedwright.season.Sureness;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Fills up the crops of a season file that are taken from the crop book: where such an entry says nothing the book's
+ * figures stand. What comes from the book has its place where the file names the book's crop or method, so that a fault
+ * shows there.
+ */
+final class FromBook {
+    /** The key that names a crop of the book, or a method of such a crop. */
+    static final String KEY = "book";
+
+    private static final Figure OWN =
+            new Figure(Sureness.FAIR, Origin.OWN, "the season file's own, in place of the crop book's");
+
+    private final String file;
+    private final CropBook book;
+    private final BookFit fit;
+    private final Set<String> families = new LinkedHashSet<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private final Set<String> doubtful = new LinkedHashSet<>();
+
+    private FromBook(String file, CropBook book, Node.Group season) {
+        this.file = file;
+        this.book = book;
+        fit = BookFit.of(season);
+    }
+
+    /**
+     * A tree with nothing left to be taken from the book.
+     *
+     * @param doubtful paths of values that are made up because of a fault
+     */
+    record Filled(Node root, List<Fault> faults, Set<String> doubtful) {
+        static Filled as(Node root) {
+            return new Filled(root, List.of(), Set.of());
+        }
+    }
+
+    static Filled fill(String file, Node root) {
+        boolean any = BookFit.entries(root, "crops").stream()
+                .anyMatch(entry -> entry instanceof Node.Group group && group.get(KEY).isPresent());
+        if (!any || !(root instanceof Node.Group season)) {
+            return Filled.as(root);
+        }
+        FromBook from = new FromBook(file, CropBookFile.ours(), season);
+        return new Filled(from.season(season), from.faults, from.doubtful);
+    }
+
+    private Node.Group season(Node.Group season) {
+        List<Node.Member> members = new ArrayList<>();
+        boolean first = true;
+        for (Node.Member member : season.members()) {
+            if (first && member.key().equals("crops") && member.value() instanceof Node.Many crops) {
+                first = false;
+                List<Node> entries = new ArrayList<>();
+                for (int i = 0; i < crops.entries().size(); i++) {
+                    entries.add(
+                            crops.entries().get(i) instanceof Node.Group group && group.get(KEY).isPresent()
+                                    ? crop(group, i)
+                                    : crops.entries().get(i));
+                }
+                Node filled = new Node.Many(crops.place(), entries, crops.cut());
+                members.add(new Node.Member(member.place(), member.key(), filled));
+            } else {
+                members.add(member);
+            }
+        }
+        return BookFamilies.added(new Node.Group(season.place(), members, season.cut()), families, book);
+    }
+
+    private Node.Group crop(Node.Group entry, int number) {
+        String path = "/crops/" + number;
+        String label = "entry " + (number + 1) + " of \"crops\"";
+        Node named = entry.get(KEY).orElseThrow();
+        List<Node.Member> own = without(entry, KEY);
+        Optional<Crop> found =
+                named instanceof Node.Text text ? BookFigures.find(book, text.value()) : Optional.empty();
+        if (found.isEmpty()) {
+            unknown(named, path, "crop %s in the crop book", book.names(), " The command \"crops\" lists them.");
+        }
+        Crop plain = found.orElseGet(() -> nearest(named));
+        if (plain.family() != null && found.isPresent() && !has(own, "family")) {
+            families.add(plain.family());
+        }
+        Crop crop = fit.fit(plain);
+        roles(crop, own, named, path);
+        List<Node> methods = methods(crop, own, named, path);
+        Map<String, Figure> figures = new LinkedHashMap<>(crop.figures());
+        Layout layout = Layout.of(Crop.class);
+        Set<String> changed = changed(own, layout);
+        if (!methods.isEmpty() && methodsSayTheirOwnStems(own)) {
+            changed.add("stems");
+        }
+        changed.stream().filter(figures::containsKey).forEach(key -> figures.put(key, OWN));
+        Node.Group base =
+                placed(Unbinder.group(crop.with(crop.kinds(), crop.appeal(), figures, crop.methods())), named.place());
+        List<Node.Member> others = new ArrayList<>();
+        boolean replaced = false;
+        for (Node.Member member : own) {
+            boolean list = !replaced && member.key().equals("methods") && member.value() instanceof Node.Many;
+            replaced |= list;
+            others.add(list ? listed(member, methods) : member);
+        }
+        if (!has(own, "methods")) {
+            others.add(new Node.Member(named.place(), "methods", new Node.Many(named.place(), methods, false)));
+        }
+        String name = named instanceof Node.Text text ? label + " (" + Words.quoted(text.value()) + ")" : label;
+        return new Node.Group(entry.place(), over(base, others, layout, path, name), entry.cut());
+    }
+
+    private static Node.Member listed(Node.Member member, List<Node> methods) {
+        boolean cut = member.value() instanceof Node.Many many && many.cut();
+        return new Node.Member(member.place(), "methods", new Node.Many(member.value().place(), methods, cut));
+    }
+
+    /** So that what else the entry says can still be checked. */
+    private Crop nearest(Node named) {
+        return (named instanceof Node.Text text ? Words.nearest(text.value(), book.names()) : Optional.<String>empty())
+                .flatMap(name -> BookFigures.find(book, name))
+                .orElseGet(() -> BookFigures.figured(book, book.crops().get(0)));
+    }
+
+    private void roles(Crop crop, List<Node.Member> own, Node named, String path) {
+        if (fit.kinds().isEmpty() || has(own, "kinds")) {
+            return;
+        }
+        for (Crop.KindShare share : crop.kinds()) {
+            if (!fit.kinds().contains(share.kind())) {
+                fault(
+                        named,
+                        path + "/kinds",
+                        "The crop book counts " + Words.quoted(crop.name()) + " to the role " + Words.quoted(share.kind())
+                                + ", but this season's roles are "
+                                + Words.and(fit.kinds().stream()
+                                        .filter(kind -> !kind.contains("/"))
+                                        .toList())
+                                + ". Add that role, or give the crop \"kinds\" of this season here.");
+                return;
+            }
+        }
+    }
+
+    private List<Node> methods(Crop crop, List<Node.Member> own, Node named, String path) {
+        Optional<Node> given = own.stream()
+                .filter(member -> member.key().equals("methods"))
+                .map(Node.Member::value)
+                .findFirst();
+        if (given.isEmpty()) {
+            List<Method> allowed = crop.methods().stream().filter(fit::allows).toList();
+            List<Method> taken = allowed.isEmpty() ? crop.methods() : allowed;
+            List<Node> nodes = new ArrayList<>();
+            for (Method method : taken) {
+                net(method, List.of(), named, path + "/methods/" + nodes.size());
+                nodes.add(placed(Unbinder.group(method), named.place()));
+            }
+            return nodes;
+        }
+        List<Node> nodes = new ArrayList<>();
+        if (given.get() instanceof Node.Many many) {
+            for (int i = 0; i < many.entries().size(); i++) {
+                nodes.add(method(crop, many.entries().get(i), path + "/methods/" + i, i));
+            }
+        }
+        return nodes;
+    }
+
+    private Node method(Crop crop, Node entry, String path, int number) {
+        Node named = entry instanceof Node.Group group ? group.get(KEY).orElse(entry) : entry;
+        if (entry instanceof Node.Group ? named == entry : !(entry instanceof Node.Text)) {
+            return entry;
+        }
+        List<String> names = crop.methods().stream().map(Method::name).toList();
+        Optional<Method> found = named instanceof Node.Text text
+                ? crop.methods().stream()
+                        .filter(method -> method.name().equals(text.value()))
+                        .findFirst()
+                : Optional.empty();
+        if (found.isEmpty()) {
+            String there = " There is " + Words.and(names) + ".";
+            unknown(named, path, "method %s of " + Words.quoted(crop.name()) + " in the crop book", names, there);
+        }
+        Method method = found.orElseGet(() -> crop.methods().get(0));
+        List<Node.Member> own = entry instanceof Node.Group group ? without(group, KEY) : List.of();
+        net(method, own, named, path);
+        Map<String, Figure> figures = new LinkedHashMap<>(method.figures());
+        Layout layout = Layout.of(Method.class);
+        for (String key : changed(own, layout)) {
+            boolean ofCrop = crop.figures().containsKey(key)
+                    && !BookFigures.ownKeys().contains(key);
+            if (figures.containsKey(key) || ofCrop) {
+                figures.put(key, OWN);
+            }
+        }
+        Node.Group base = placed(Unbinder.group(method.with(method.kinds(), method.net(), figures)), named.place());
+        boolean cut = entry instanceof Node.Group group && group.cut();
+        String label = "entry " + (number + 1) + " of \"methods\" (" + Words.quoted(method.name()) + ")";
+        return new Node.Group(entry.place(), over(base, own, layout, path, label), cut);
+    }
+
+    private void net(Method method, List<Node.Member> own, Node named, String path) {
+        if (method.net() != null && fit.nets().isEmpty() && !has(own, "net")) {
+            fault(
+                    named,
+                    path + "/net",
+                    "The method " + Words.quoted(method.name()) + " of the crop book stands in support net, but \"stock\""
+                            + " has no \"nets\". Add one there (0 metres, with a price, if it is still to be bought), take"
+                            + " another method, or write \"net\": null here to grow it without.");
+        }
+    }
+
+    private static boolean methodsSayTheirOwnStems(List<Node.Member> own) {
+        return own.stream()
+                .filter(member -> member.key().equals("methods"))
+                .anyMatch(member -> member.value() instanceof Node.Many many
+                        && many.entries().stream()
+                                .allMatch(entry -> entry instanceof Node.Group group
+                                        && group.get("stems").isPresent()));
+    }
+
+    /** Members of the book's group, the file's own in their place, then whatever else the file says. */
+    private List<Node.Member> over(
+            Node.Group base, List<Node.Member> own, Layout layout, String path, String label) {
+        Map<String, Node.Member> first = new LinkedHashMap<>();
+        own.forEach(member -> first.putIfAbsent(member.key(), member));
+        List<Node.Member> members = new ArrayList<>();
+        for (Node.Member member : base.members()) {
+            Node.Member mine = first.get(member.key());
+            members.add(mine == null ? member : over(member, mine, layout.part(member.key()).orElseThrow(), path));
+        }
+        for (Node.Member member : own) {
+            boolean taken = first.get(member.key()) == member
+                    && base.get(member.key()).isPresent();
+            if (layout.part(member.key()).isEmpty()) {
+                List<String> free = layout.keys().stream()
+                        .filter(key -> !first.containsKey(key))
+                        .toList();
+                faults.add(new Fault(
+                        file,
+                        member.place(),
+                        Pointer.to(path, member.key()),
+                        Binder.noSuchKey(member.key(), free, label)));
+            } else if (!taken) {
+                members.add(member);
+            }
+        }
+        return members;
+    }
+
+    /** Groups of keys are laid over one another; of names with values each value is taken whole, and so are lists. */
+    private Node.Member over(Node.Member base, Node.Member mine, Layout.Part part, String path) {
+        if (!(base.value() instanceof Node.Group below) || !(mine.value() instanceof Node.Group above)) {
+            return mine;
+        }
+        String here = Pointer.to(path, mine.key());
+        List<Node.Member> members;
+        if (part.shape() instanceof Shape.Group group) {
+            members = over(below, above.members(), Layout.of(group.type()), here, Words.quoted(mine.key()));
+        } else {
+            members = new ArrayList<>(below.members().stream()
+                    .filter(member -> above.get(member.key()).isEmpty())
+                    .toList());
+            members.addAll(above.members());
+        }
+        return new Node.Member(
+                mine.place(), mine.key(), new Node.Group(above.place(), members, above.cut()));
+    }
+
+    /** Keys of figures, at any depth, that the file says otherwise than the book. */
+    private static Set<String> changed(List<Node.Member> own, Layout layout) {
+        Set<String> keys = new LinkedHashSet<>();
+        for (Node.Member member : own) {
+            Optional<Layout.Part> part = layout.part(member.key());
+            if (part.isEmpty() || member.key().equals("methods") || member.key().equals("figures")) {
+                continue;
+            }
+            keys.add(member.key());
+            if (part.get().shape() instanceof Shape.Group group && member.value() instanceof Node.Group inner) {
+                keys.addAll(changed(inner.members(), Layout.of(group.type())));
+            }
+        }
+        return keys;
+    }
+
+    private void unknown(Node named, String path, String what, List<String> names, String otherwise) {
+        doubtful.add(path);
+        if (named instanceof Node.Text text) {
+            String near = Words.didYouMean(text.value(), names);
+            fault(
+                    named,
+                    path + "/" + KEY,
+                    "There is no " + what.replace("%s", Words.quoted(text.value())) + "."
+                            + (near.isEmpty() ? otherwise : near));
+        } else if (!(named instanceof Node.Unreadable)) {
+            fault(
+                    named,
+                    path + "/" + KEY,
+                    "\"book\" needs a text in quotation marks, the name of a "
+                            + what.replace(" %s", "") + ", but here stands " + named.said() + "." + otherwise);
+        }
+    }
+
+    private void fault(Node at, String path, String message) {
+        faults.add(new Fault(file, at.place(), path, message));
+        doubtful.add(path);
+    }
+
+    private static boolean has(List<Node.Member> members, String key) {
+        return members.stream().anyMatch(member -> member.key().equals(key));
+    }
+
+    /** Members of a group but for the first of a key. */
+    private static List<Node.Member> without(Node.Group group, String key) {
+        List<Node.Member> members = new ArrayList<>(group.members());
+        for (int i = 0; i < members.size(); i++) {
+            if (members.get(i).key().equals(key)) {
+                members.remove(i);
+                break;
+            }
+        }
+        return members;
+    }
+
+    private static Node.Group placed(Node.Group group, Place place) {
+        return new Node.Group(
+                place,
+                group.members().stream()
+                        .map(member -> new Node.Member(place, member.key(), placed(member.value(), place)))
+                        .toList(),
+                false);
+    }
+
+    static Node placed(Node node, Place place) {
+        return switch (node) {
+            case Node.Group group -> placed(group, place);
+            case Node.Many many ->
+                new Node.Many(
+                        place,
+                        many.entries().stream()
+                                .map(entry -> placed(entry, place))
+                                .toList(),
+                        false);
+            case Node.Text text -> new Node.Text(place, text.value());
+            case Node.Number number -> new Node.Number(place, number.text());
+            case Node.Truth truth -> new Node.Truth(place, truth.value());
+            case Node.Nothing nothing -> new Node.Nothing(place);
+            case Node.Unreadable unreadable -> new Node.Unreadable(place);
+        };
+    }
+}
