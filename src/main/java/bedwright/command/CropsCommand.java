@@ -176,15 +176,14 @@ final class CropsCommand implements Callable<Integer> {
         if (figure == null) {
             return "nobody says where it comes from";
         }
-        String words =
-                switch (figure.from()) {
-                    case PUBLISHED -> "published";
-                    case CALCULATED -> "calculated";
-                    case MEMORY -> "from memory";
-                    case PRACTICE -> "common practice, no source";
-                    case ASSUMED -> "assumed";
-                    case OWN -> "own";
-                };
+        String words = switch (figure.from()) {
+            case PUBLISHED -> "published";
+            case CALCULATED -> "calculated";
+            case MEMORY -> "from memory";
+            case PRACTICE -> "common practice, no source";
+            case ASSUMED -> "assumed";
+            case OWN -> "own";
+        };
         return figure.source() == null ? words : words + ": " + figure.source();
     }
 

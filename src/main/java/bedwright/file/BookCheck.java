@@ -76,10 +76,15 @@ final class BookCheck {
 
     private void evidence(String path, Evidence evidence, List<String> methods) {
         for (int i = 0; i < evidence.of().size(); i++) {
-            flaws.unlessKnown(path + "/of/" + i, "key %s of crops or methods", evidence.of().get(i), CropCheck.FIGURES);
+            flaws.unlessKnown(
+                    path + "/of/" + i,
+                    "key %s of crops or methods",
+                    evidence.of().get(i),
+                    CropCheck.FIGURES);
         }
         for (int i = 0; i < evidence.methods().size(); i++) {
-            flaws.unlessKnown(path + "/methods/" + i, "method %s here", evidence.methods().get(i), methods);
+            flaws.unlessKnown(
+                    path + "/methods/" + i, "method %s here", evidence.methods().get(i), methods);
         }
         source(path, evidence.figure());
     }
@@ -98,7 +103,8 @@ final class BookCheck {
         if (figure.from() == Origin.MEMORY && begins(source).findAny().isEmpty()) {
             flaws.add(
                     path + "/source",
-                    "This is called a memory, but " + Words.quoted(source) + " does not begin with the name of one of the"
+                    "This is called a memory, but " + Words.quoted(source)
+                            + " does not begin with the name of one of the"
                             + " book's \"sources\". Say there of what it is a memory, or call the figure an assumption.",
                     "/sources/*/name");
         }

@@ -17,7 +17,8 @@ final class BookFamilies {
             return season;
         }
         Set<String> missing = new HashSet<>(needed);
-        BookFit.entries(season, "families").forEach(family -> BookFit.name(family).ifPresent(missing::remove));
+        BookFit.entries(season, "families")
+                .forEach(family -> BookFit.name(family).ifPresent(missing::remove));
         List<Node> more = book.families().stream()
                 .filter(family -> missing.contains(family.name()))
                 .<Node>map(family -> node(family, given == null ? season.place() : given.place()))
@@ -30,8 +31,8 @@ final class BookFamilies {
             List<Node> all = new ArrayList<>(many.entries());
             all.addAll(more);
             Node.Many longer = new Node.Many(many.place(), all, many.cut());
-            members.replaceAll(member ->
-                    member.value() == given ? new Node.Member(member.place(), member.key(), longer) : member);
+            members.replaceAll(
+                    member -> member.value() == given ? new Node.Member(member.place(), member.key(), longer) : member);
         } else {
             members.add(new Node.Member(season.place(), "families", new Node.Many(season.place(), more, false)));
         }

@@ -94,7 +94,8 @@ public final class BookFigures {
 
     private static Crop with(Crop crop, Map<String, Figure> ofCrop, Map<String, Map<String, Figure>> ofMethods) {
         List<Method> methods = crop.methods().stream()
-                .map(method -> method.with(method.kinds(), method.net(), ofMethods.getOrDefault(method.name(), Map.of())))
+                .map(method ->
+                        method.with(method.kinds(), method.net(), ofMethods.getOrDefault(method.name(), Map.of())))
                 .toList();
         return crop.with(crop.kinds(), crop.appeal(), ofCrop, methods);
     }
@@ -134,8 +135,7 @@ public final class BookFigures {
     /** Keys of a crop itself, which evidence that names no method speaks of. */
     static Set<String> ownKeys() {
         Set<String> keys = new HashSet<>();
-        for (Class<? extends Record> type :
-                List.of(Crop.class, Crop.Clock.class, Crop.Killing.class, Harvest.class)) {
+        for (Class<? extends Record> type : List.of(Crop.class, Crop.Clock.class, Crop.Killing.class, Harvest.class)) {
             keys.addAll(Layout.of(type).keys());
         }
         return keys;

@@ -71,8 +71,7 @@ record BookFit(Set<String> kinds, List<String> nets, Set<String> pests, boolean 
     }
 
     /** A net that the season knows stays; in place of another stands the season's first. */
-    private Method.@Nullable NetUse fit(
-            Method.@Nullable NetUse net) {
+    private Method.@Nullable NetUse fit(Method.@Nullable NetUse net) {
         return net == null || nets.isEmpty() || nets.contains(net.net())
                 ? net
                 : new Method.NetUse(nets.get(0), net.layers());

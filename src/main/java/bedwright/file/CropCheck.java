@@ -16,7 +16,6 @@ final class CropCheck {
     /** The keys that a figure may speak of. */
     static final List<String> FIGURES = figures();
 
-
     private final Season season;
     private final Known known;
     private final Flaws flaws;
@@ -29,14 +28,8 @@ final class CropCheck {
 
     private static List<String> figures() {
         Set<String> keys = new TreeSet<>();
-        for (Class<? extends Record> type :
-                List.of(
-                        Crop.class,
-                        Crop.Clock.class,
-                        Crop.Stand.class,
-                        Crop.Killing.class,
-                        Harvest.class,
-                        Method.class)) {
+        for (Class<? extends Record> type : List.of(
+                Crop.class, Crop.Clock.class, Crop.Stand.class, Crop.Killing.class, Harvest.class, Method.class)) {
             keys.addAll(Layout.of(type).keys());
         }
         return List.copyOf(keys);

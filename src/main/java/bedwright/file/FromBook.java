@@ -52,7 +52,8 @@ final class FromBook {
 
     static Filled fill(String file, Node root) {
         boolean any = BookFit.entries(root, "crops").stream()
-                .anyMatch(entry -> entry instanceof Node.Group group && group.get(KEY).isPresent());
+                .anyMatch(entry ->
+                        entry instanceof Node.Group group && group.get(KEY).isPresent());
         if (!any || !(root instanceof Node.Group season)) {
             return Filled.as(root);
         }
@@ -69,7 +70,8 @@ final class FromBook {
                 List<Node> entries = new ArrayList<>();
                 for (int i = 0; i < crops.entries().size(); i++) {
                     entries.add(
-                            crops.entries().get(i) instanceof Node.Group group && group.get(KEY).isPresent()
+                            crops.entries().get(i) instanceof Node.Group group
+                                            && group.get(KEY).isPresent()
                                     ? crop(group, i)
                                     : crops.entries().get(i));
                 }
@@ -124,7 +126,8 @@ final class FromBook {
 
     private static Node.Member listed(Node.Member member, List<Node> methods) {
         boolean cut = member.value() instanceof Node.Many many && many.cut();
-        return new Node.Member(member.place(), "methods", new Node.Many(member.value().place(), methods, cut));
+        return new Node.Member(
+                member.place(), "methods", new Node.Many(member.value().place(), methods, cut));
     }
 
     /** So that what else the entry says can still be checked. */
@@ -143,7 +146,8 @@ final class FromBook {
                 fault(
                         named,
                         path + "/kinds",
-                        "The crop book counts " + Words.quoted(crop.name()) + " to the role " + Words.quoted(share.kind())
+                        "The crop book counts " + Words.quoted(crop.name()) + " to the role "
+                                + Words.quoted(share.kind())
                                 + ", but this season's roles are "
                                 + Words.and(fit.kinds().stream()
                                         .filter(kind -> !kind.contains("/"))
@@ -199,8 +203,8 @@ final class FromBook {
         Map<String, Figure> figures = new LinkedHashMap<>(method.figures());
         Layout layout = Layout.of(Method.class);
         for (String key : changed(own, layout)) {
-            boolean ofCrop = crop.figures().containsKey(key)
-                    && !BookFigures.ownKeys().contains(key);
+            boolean ofCrop =
+                    crop.figures().containsKey(key) && !BookFigures.ownKeys().contains(key);
             if (figures.containsKey(key) || ofCrop) {
                 figures.put(key, OWN);
             }
@@ -216,7 +220,8 @@ final class FromBook {
             fault(
                     named,
                     path + "/net",
-                    "The method " + Words.quoted(method.name()) + " of the crop book stands in support net, but \"stock\""
+                    "The method " + Words.quoted(method.name())
+                            + " of the crop book stands in support net, but \"stock\""
                             + " has no \"nets\". Add one there (0 metres, with a price, if it is still to be bought), take"
                             + " another method, or write \"net\": null here to grow it without.");
         }
@@ -232,18 +237,20 @@ final class FromBook {
     }
 
     /** Members of the book's group, the file's own in their place, then whatever else the file says. */
-    private List<Node.Member> over(
-            Node.Group base, List<Node.Member> own, Layout layout, String path, String label) {
+    private List<Node.Member> over(Node.Group base, List<Node.Member> own, Layout layout, String path, String label) {
         Map<String, Node.Member> first = new LinkedHashMap<>();
         own.forEach(member -> first.putIfAbsent(member.key(), member));
         List<Node.Member> members = new ArrayList<>();
         for (Node.Member member : base.members()) {
             Node.Member mine = first.get(member.key());
-            members.add(mine == null ? member : over(member, mine, layout.part(member.key()).orElseThrow(), path));
+            members.add(
+                    mine == null
+                            ? member
+                            : over(member, mine, layout.part(member.key()).orElseThrow(), path));
         }
         for (Node.Member member : own) {
-            boolean taken = first.get(member.key()) == member
-                    && base.get(member.key()).isPresent();
+            boolean taken =
+                    first.get(member.key()) == member && base.get(member.key()).isPresent();
             if (layout.part(member.key()).isEmpty()) {
                 List<String> free = layout.keys().stream()
                         .filter(key -> !first.containsKey(key))
@@ -275,8 +282,7 @@ final class FromBook {
                     .toList());
             members.addAll(above.members());
         }
-        return new Node.Member(
-                mine.place(), mine.key(), new Node.Group(above.place(), members, above.cut()));
+        return new Node.Member(mine.place(), mine.key(), new Node.Group(above.place(), members, above.cut()));
     }
 
     /** Keys of figures, at any depth, that the file says otherwise than the book. */
@@ -308,8 +314,8 @@ final class FromBook {
             fault(
                     named,
                     path + "/" + KEY,
-                    "\"book\" needs a text in quotation marks, the name of a "
-                            + what.replace(" %s", "") + ", but here stands " + named.said() + "." + otherwise);
+                    "\"book\" needs a text in quotation marks, the name of a " + what.replace(" %s", "")
+                            + ", but here stands " + named.said() + "." + otherwise);
         }
     }
 

@@ -228,9 +228,7 @@ public final class Schema {
             } else if (type == Method.class) {
                 properties.add(Unbinder.member(
                         FromBook.KEY,
-                        group(
-                                text("description", "Name of the method in the crop book"),
-                                text("type", "string"))));
+                        group(text("description", "Name of the method in the crop book"), text("type", "string"))));
             }
             for (Layout.Part part : Layout.of(type).parts()) {
                 properties.add(Unbinder.member(part.key(), part(part, shapeOfBook(part.shape()))));
@@ -247,7 +245,9 @@ public final class Schema {
         if (shape instanceof Shape.Group group) {
             return List.of(text("$ref", "#/$defs/" + defineOfBook(group.type())));
         }
-        if (shape instanceof Shape.Many many && many.each() instanceof Shape.Group each && each.type() == Method.class) {
+        if (shape instanceof Shape.Many many
+                && many.each() instanceof Shape.Group each
+                && each.type() == Method.class) {
             Node picked = group(text("type", "string"), text("description", "A method of the book, as it is there"));
             Node other = new Node.Group(Place.START, bookOr(Method.class), false);
             List<Node.Member> members = new ArrayList<>();

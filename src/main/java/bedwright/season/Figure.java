@@ -10,8 +10,7 @@ public record Figure(
         @Fact("What it rests on: published, calculated, memory, practice, assumed or own") @Nullable
         Origin from,
 
-        @Fact("Where it comes from, in words") @Nullable
-        String source) {
+        @Fact("Where it comes from, in words") @Nullable String source) {
 
     /** A figure of which nothing more is known than how sure it is. */
     public Figure(Sureness sure, @Nullable String source) {

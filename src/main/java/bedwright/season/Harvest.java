@@ -4,8 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** When a stem is ready to be cut, and how long it then lasts. */
 public record Harvest(
-        @Fact(value = "Stage at which it is cut", least = 1)
-        String stage,
+        @Fact(value = "Stage at which it is cut", least = 1) String stage,
 
         @Fact("Days that it lasts in a vase; left out: not known") @Nullable
         Days vase,

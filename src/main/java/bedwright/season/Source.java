@@ -7,8 +7,7 @@ public record Source(
         @Fact(value = "Short name, with which what figures rest on begins", least = 1)
         String name,
 
-        @Fact(value = "Who said what, and when", least = 1)
-        String title,
+        @Fact(value = "Who said what, and when", least = 1) String title,
 
         @Fact("Where it is to be found") @Nullable String where,
 

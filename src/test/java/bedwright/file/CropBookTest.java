@@ -23,8 +23,7 @@ class CropBookTest {
     @Test
     void holdsFortyCropsAndNinetyMethods() {
         assertThat(crops).hasSizeGreaterThanOrEqualTo(40);
-        assertThat(crops.stream().mapToInt(crop -> crop.methods().size()).sum())
-                .isGreaterThanOrEqualTo(90);
+        assertThat(crops.stream().mapToInt(crop -> crop.methods().size()).sum()).isGreaterThanOrEqualTo(90);
     }
 
     @Test
@@ -46,8 +45,7 @@ class CropBookTest {
 
     @Test
     void everyCropIsAsSureOfItsFirstCutAndStemsAsItsEvidence() {
-        assertThat(crops).allSatisfy(crop ->
-                assertThat(crop.figures()).containsKeys("firstCut", "stems"));
+        assertThat(crops).allSatisfy(crop -> assertThat(crop.figures()).containsKeys("firstCut", "stems"));
     }
 
     @Test

@@ -142,11 +142,15 @@ class FaultySeasonsTest {
                         "book-unknown-method-group",
                         at("›\"balloon\"", "/crops/0/methods/0/book", "\"dill\"", "\"sown, netted\"")),
                 file("book-unknown-key", at("›\"hieght\"", "/crops/0/hieght", "Did you mean \"height\"?")),
-                file("book-unknown-key-of-method", at("›\"stms\"", "/crops/0/methods/0/stms", "Did you mean \"stems\"?")),
+                file(
+                        "book-unknown-key-of-method",
+                        at("›\"stms\"", "/crops/0/methods/0/stms", "Did you mean \"stems\"?")),
                 file("book-unknown-key-of-clock", at("›\"frstCut\"", "/crops/0/clock/frstCut", "\"firstCut\"")),
                 file("book-wrong-type", at("›\"tall\"", "/crops/0/height", "needs a number", "the text \"tall\"")),
                 file("book-out-of-range", at("›1.5 }", "/crops/0/methods/0/saleable", "between 0 and 1")),
                 file("book-no-role", at("›\"larkspur\"", "/crops/1/kinds", "\"spike\"", "Add that role")),
-                file("book-no-net", at("›\"tray, pinched", "/crops/1/methods/0/net", "has no \"nets\"", "Add one there")));
+                file(
+                        "book-no-net",
+                        at("›\"tray, pinched", "/crops/1/methods/0/net", "has no \"nets\"", "Add one there")));
     }
 }

@@ -43,7 +43,8 @@ class FromBookTest {
     void aFigureOfOnesOwnIsCalledOnesOwn() {
         Crop zinnia = own.crops().getFirst();
 
-        assertThat(Objects.requireNonNull(zinnia.figures().get("firstCut")).from()).isEqualTo(Origin.OWN);
+        assertThat(Objects.requireNonNull(zinnia.figures().get("firstCut")).from())
+                .isEqualTo(Origin.OWN);
         assertThat(zinnia.figures().get("base")).isEqualTo(book.figures().get("base"));
     }
 
