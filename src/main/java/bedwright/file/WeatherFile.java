@@ -2,6 +2,7 @@ package bedwright.file;
 
 import bedwright.weather.StationRecord;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.function.ObjIntConsumer;
 
 /**
@@ -55,8 +56,8 @@ public final class WeatherFile {
             table.faults().tell();
         }
         Decoded decoded = Decoded.of(bytes);
-        boolean isPlain = read(decoded.text(), table);
         String trouble = decoded.trouble();
+        boolean isPlain = read(trouble == null ? decoded.text() : wholeLines(decoded.text()), table);
         if (trouble != null) {
             Place place = new Lines(decoded.text()).at(decoded.text().length);
             table.fault(place.line(), place.column(), trouble + " (The sign ° is one that is often not.)");
@@ -72,6 +73,15 @@ public final class WeatherFile {
         }
         table.faults().tell();
         return table.measured().record();
+    }
+
+    /** The text up to its last line's end: of a line that could not be read whole nothing is told but that. */
+    private static char[] wholeLines(char[] text) {
+        int end = text.length;
+        while (end > 0 && text[end - 1] != '\n' && text[end - 1] != '\r') {
+            end--;
+        }
+        return Arrays.copyOf(text, end);
     }
 
     /** Reads all lines; returns whether they are a table of one's own. */

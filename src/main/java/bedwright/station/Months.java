@@ -68,11 +68,12 @@ final class Months {
                 }
             }
             if (counted < StationClimate.LEAST_YEARS) {
-                throw new TooLittleWeather("The record has " + counted + " whole " + NAMES[month]
-                        + (counted == 1 ? "" : "s") + " (no more than " + MISSING
-                        + " days missing); a climate takes at least " + StationClimate.LEAST_YEARS
-                        + " of each month, and 30 are usual. Take a station with a longer record"
-                        + (years > counted ? ", or fill its gaps." : "."));
+                throw new TooLittleWeather(
+                        "The record has " + counted + " whole month" + (counted == 1 ? "" : "s") + " of "
+                                + NAMES[month] + " (no more than " + MISSING
+                                + " days missing); a climate takes at least " + StationClimate.LEAST_YEARS
+                                + " of each month, and 30 are usual. Take a station with a longer record"
+                                + (years > counted ? ", or fill its gaps." : "."));
             }
             counting = Math.min(counting, counted);
             meanMin.add(minima / counted);

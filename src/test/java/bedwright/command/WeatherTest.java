@@ -59,7 +59,7 @@ class WeatherTest {
         Ran ran = Ran.of("weather", STATION, "--to", "2013");
 
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.err()).contains("2 whole Januarys", "at least 3", "longer record");
+        assertThat(ran.err()).contains("2 whole months of January", "at least 3", "longer record");
         assertThat(ran.out()).isEmpty();
     }
 

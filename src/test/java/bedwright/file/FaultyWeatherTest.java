@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import bedwright.weather.InventedStation;
+import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Weather files that are at fault: every fault at its line, with what to do. The weather is invented. */
 class FaultyWeatherTest {
@@ -247,7 +250,7 @@ class FaultyWeatherTest {
     void latin1IsToldAtItsByte() {
         FaultyFile faulty = faults((HEADING + "2020-07-01,10,20,5\n").getBytes(ISO_8859_1));
 
-        assertThat(faulty.faults()).anySatisfy(fault -> {
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> {
             assertThat(fault.line()).isEqualTo(1);
             assertThat(fault.column()).isEqualTo(HEADING.indexOf('°') + 1);
             assertThat(fault.message()).contains("byte B0", "Save the file as UTF-8");
@@ -303,5 +306,56 @@ class FaultyWeatherTest {
 
         assertThat(faulty.faults()).hasSize(50);
         assertThat(faulty.count()).isEqualTo(1000);
+    }
+
+    /** Bytes changed, lines cut, doubled or swapped, from seeds: a record or faults with their lines, and nothing else. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2})
+    void whateverIsBrokenIsARecordOrAFault(int layout) {
+        List<InventedStation.Day> days = DAYS.subList(0, 31 + 28 + 31);
+        byte[] whole = List.of(InventedStation.dly(days), InventedStation.byStation(days), InventedStation.table(days))
+                .get(layout)
+                .getBytes(UTF_8);
+        SplittableRandom random = new SplittableRandom(layout);
+        int refused = 0;
+        for (int i = 0; i < 400; i++) {
+            byte[] broken = broken(whole, random);
+            try {
+                assertThat(WeatherFile.parse("station", broken, WeatherFile.NO_YEAR, WeatherFile.NO_YEAR)
+                                .days())
+                        .isPositive();
+            } catch (FaultyFile e) {
+                refused++;
+                assertThat(e.faults()).isNotEmpty().allSatisfy(fault -> {
+                    assertThat(fault.line()).isPositive();
+                    assertThat(fault.message()).isNotBlank();
+                });
+            }
+        }
+        assertThat(refused).isBetween(50, 400);
+    }
+
+    private static byte[] broken(byte[] whole, SplittableRandom random) {
+        byte[] bytes = whole.clone();
+        int from = random.nextInt(bytes.length);
+        int length = random.nextInt(200);
+        int to = Math.min(bytes.length, from + length);
+        return switch (random.nextInt(4)) {
+            case 0 -> Arrays.copyOf(bytes, from);
+            case 1 -> {
+                bytes[from] = (byte) random.nextInt(256);
+                yield bytes;
+            }
+            case 2 -> {
+                System.arraycopy(whole, to, bytes, from, whole.length - to);
+                yield Arrays.copyOf(bytes, whole.length - (to - from));
+            }
+            default -> {
+                for (int i = 0; i < 5; i++) {
+                    bytes[random.nextInt(bytes.length)] = (byte) (32 + random.nextInt(95));
+                }
+                yield bytes;
+            }
+        };
     }
 }

@@ -143,7 +143,7 @@ class StationClimateTest {
 
         assertThatThrownBy(() -> StationClimate.of(two, 270))
                 .isInstanceOf(TooLittleWeather.class)
-                .hasMessageContaining("2 whole Januarys")
+                .hasMessageContaining("2 whole months of January")
                 .hasMessageContaining("at least 3");
     }
 
