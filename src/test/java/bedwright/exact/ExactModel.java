@@ -10,19 +10,18 @@ import bedwright.season.Season;
 import bedwright.season.Standing;
 import com.google.ortools.Loader;
 import com.google.ortools.sat.CpModel;
-import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToLongFunction;
 
 /** The best plan of a small season, proven. Money in grains, work in ticks, stems in hundredths. */
 final class ExactModel {
     private static final long TICKS_A_MINUTE = 100_000;
-    /** In the solver's own measure, which does not depend on the machine; about a second each. */
-    private static final double MOST_EFFORT = 200;
 
     private final CpModel model = new CpModel();
     private final Season season;
@@ -36,11 +35,17 @@ final class ExactModel {
     private final List<Linear> money = new ArrayList<>();
     private final long ownRate;
     private final long hiredRate;
+    private final Solving solving;
+    /** Weeks in which stems are filled strictly in order. */
+    private final boolean[] strict;
+    private final List<List<Filled>> filled = new ArrayList<>();
 
     /** The best there is: its score, and a plan that has it. */
     record Best(long medium, long soft, List<KeptPlanting> plantings) {}
 
-    private ExactModel(Season season, ProspectTable table) {
+    private ExactModel(Season season, ProspectTable table, Solving solving, boolean[] strict) {
+        this.solving = solving;
+        this.strict = strict;
         this.season = season;
         this.table = table;
         this.kinds = KindTree.of(season.roles());
@@ -61,14 +66,27 @@ final class ExactModel {
     }
 
     /**
-     * Solves a season.
+     * Solves a season by the usual solver.
      *
      * @param table what places give and take, over the seasons that the plan is judged by
      * @throws IllegalStateException if no plan keeps the hard rules, or none is proven best
      */
     static Best solve(Season season, ProspectTable table) {
+        return solve(season, table, new ConstraintSolving());
+    }
+
+    /** Solves a season by a solver. */
+    static Best solve(Season season, ProspectTable table, Solving solving) {
         Loader.loadNativeLibraries();
-        return new ExactModel(season, table).best();
+        // Where stems may be held back the best is no worse, so where it holds none back it is the best there is.
+        boolean[] strict = new boolean[season.weeks()];
+        Arrays.fill(strict, !solving.isLoose());
+        while (true) {
+            Optional<Best> best = new ExactModel(season, table, solving, strict).best();
+            if (best.isPresent()) {
+                return best.get();
+            }
+        }
     }
 
     private void addWeek(int week) {
@@ -76,21 +94,24 @@ final class ExactModel {
         Linear same = new Linear().add(minutes, TICKS_A_MINUTE).add(hours.chores()[week]);
         Linear allHours = new Linear();
         Linear allCutting = new Linear();
+        List<Filled> ofWeek = new ArrayList<>();
+        filled.add(ofWeek);
         for (int k = 0; k < table.seasons(); k++) {
-            Filled filled = new Filled(model, kinds, season.roles().size(), wanted, ground, week, k);
+            Filled one = new Filled(model, kinds, season.roles().size(), wanted, ground, week, k, !strict[week]);
+            ofWeek.add(one);
             Linear cutting = new Linear();
             Linear work = new Linear().add(same, 1);
             for (int r = 0; r < season.roles().size(); r++) {
                 Role role = season.roles().get(r);
                 long clearing = Rounding.halfUp(10 * role.clearing());
-                cutting.add(filled.cut[r], Rounding.halfUp(10 * role.cutting()));
-                work.add(filled.came[r], clearing).add(filled.cut[r], -clearing);
+                cutting.add(one.cut[r], Rounding.halfUp(10 * role.cutting()));
+                work.add(one.came[r], clearing).add(one.cut[r], -clearing);
             }
             work.add(cutting, 1);
             allCutting.add(cutting, 1);
             allHours.add(work, 1);
             pay(work, week, money.get(k));
-            take(filled, week, money.get(k));
+            take(one, week, money.get(k));
         }
         if (hours.own()[week] != HoursOfWeeks.UNLIMITED) {
             keepTo(allHours, hours.own()[week] + hours.hired()[week]);
@@ -124,23 +145,29 @@ final class ExactModel {
         balance.add(hired, -(hiredRate - ownRate) * divisor);
     }
 
-    private void take(Filled filled, int week, Linear balance) {
+    private void take(Filled of, int week, Linear balance) {
         for (int i = 0; i < wanted.size(); i++) {
             Wanted one = wanted.get(i);
             balance.add(one.regardless() * one.asked()[week]);
-            balance.add(filled.served.get(i), one.worth());
-            missing.add((long) one.must() * one.asked()[week]).add(filled.served.get(i), -one.must());
+            balance.add(of.served.get(i), one.worth());
+            missing.add((long) one.must() * one.asked()[week]).add(of.served.get(i), -one.must());
         }
     }
 
-    private Best best() {
+    /** The best, or nothing if stems are held back in weeks, which then are strict from now on. */
+    private Optional<Best> best() {
         long medium = 0;
         if (missing.most() > 0) {
             model.minimize(missing.expression());
-            CpSolver solver = solved();
-            medium = missing.value(solver);
+            ToLongFunction<IntVar> values = solving.solved(model);
+            if (!isFull(values)) {
+                return Optional.empty();
+            }
+            medium = missing.value(values);
             model.addEquality(missing.expression(), medium);
-            hint(solver);
+            for (IntVar lots : ground.lots) {
+                model.addHint(lots, values.applyAsLong(lots));
+            }
         }
         // A divisor common to all money keeps the solver's numbers small and loses nothing.
         long divisor = money.stream()
@@ -160,12 +187,26 @@ final class ExactModel {
         int caution = season.caution().percent();
         Linear weighed = weighed(scaled, worst, caution);
         model.maximize(weighed.expression());
-        CpSolver solver = solved();
-        BigInteger whole = BigInteger.valueOf(weighed.value(solver))
+        ToLongFunction<IntVar> values = solving.solved(model);
+        if (!isFull(values)) {
+            return Optional.empty();
+        }
+        BigInteger whole = BigInteger.valueOf(weighed.value(values))
                 .multiply(BigInteger.valueOf(Math.max(1, divisor)))
                 .add(BigInteger.valueOf(constant).multiply(BigInteger.valueOf(100L * worst * count)));
         long soft = floor(whole, BigInteger.valueOf(100L * worst));
-        return new Best(-medium, soft, plantings(solver));
+        return Optional.of(new Best(-medium, soft, plantings(values)));
+    }
+
+    private boolean isFull(ToLongFunction<IntVar> values) {
+        boolean full = true;
+        for (int week = 0; week < strict.length; week++) {
+            if (!strict[week] && !filled.get(week).stream().allMatch(one -> one.isFull(values))) {
+                strict[week] = true;
+                full = false;
+            }
+        }
+        return full;
     }
 
     /** (100 − c)·m·S + c·K·T; T = max over z of m·z − Σ max(0, z − v), which whole numbers reach at the m-th worst. */
@@ -193,31 +234,10 @@ final class ExactModel {
         return parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
     }
 
-    private CpSolver solved() {
-        CpSolver solver = new CpSolver();
-        // The presolve works out every sum that stems can come to, which takes longer than all the rest.
-        solver.getParameters()
-                .setCpModelPresolve(false)
-                .setNumWorkers(1)
-                .setRandomSeed(1)
-                .setMaxDeterministicTime(MOST_EFFORT);
-        CpSolverStatus status = solver.solve(model);
-        if (status != CpSolverStatus.OPTIMAL) {
-            throw new IllegalStateException("Not proven best, but " + status + ": " + model.validate());
-        }
-        return solver;
-    }
-
-    private void hint(CpSolver solver) {
-        for (IntVar lots : ground.lots) {
-            model.addHint(lots, solver.value(lots));
-        }
-    }
-
-    private List<KeptPlanting> plantings(CpSolver solver) {
+    private List<KeptPlanting> plantings(ToLongFunction<IntVar> values) {
         List<KeptPlanting> plantings = new ArrayList<>();
         for (int place = 0; place < table.places(); place++) {
-            int lots = Math.toIntExact(solver.value(ground.lots[place]));
+            int lots = Math.toIntExact(values.applyAsLong(ground.lots[place]));
             if (lots > 0) {
                 plantings.add(planting(plantings.size() + 1, place, lots));
             }

@@ -1,12 +1,12 @@
 package bedwright.exact;
 
-import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.math.BigInteger;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.ToLongFunction;
 
 /** A sum of variables times whole numbers, plus a whole number. Mutable; overflow throws. */
 final class Linear {
@@ -83,10 +83,10 @@ final class Linear {
         return builder.add(constant).build();
     }
 
-    long value(CpSolver solver) {
+    long value(ToLongFunction<IntVar> values) {
         long value = constant;
         for (Map.Entry<Integer, Long> term : factors.entrySet()) {
-            value = Math.addExact(value, Math.multiplyExact(term.getValue(), solver.value(variable(term.getKey()))));
+            value = Math.addExact(value, Math.multiplyExact(term.getValue(), values.applyAsLong(variable(term.getKey()))));
         }
         return value;
     }
