@@ -38,6 +38,7 @@ final class ExactModel {
     private final Solving solving;
     /** Weeks in which stems are filled strictly in order. */
     private final boolean[] strict;
+
     private final List<List<Filled>> filled = new ArrayList<>();
 
     /** The best there is: its score, and a plan that has it. */

@@ -78,11 +78,10 @@ class ExactSmallSeasonsTest {
         Judged judged = new Judged(binding.small(), 4, Caution.STEADY);
         ExactModel.Best best = judged.best();
         boolean isLimit = rule.level() == Rule.Level.HARD;
-        List<Long> chosen = isLimit
-                ? List.of(0L, best.medium(), best.soft())
-                : recheck(judged.season(binding.loosened()), best);
-        Search.Found without = search(
-                isLimit ? judged.factsWith(binding.loosened()) : judged.factsAt(binding.loosened()), 1, 30_000);
+        List<Long> chosen =
+                isLimit ? List.of(0L, best.medium(), best.soft()) : recheck(judged.season(binding.loosened()), best);
+        Search.Found without =
+                search(isLimit ? judged.factsWith(binding.loosened()) : judged.factsAt(binding.loosened()), 1, 30_000);
         assertThat(without.isBetterThan(new Search.Found(new int[0], 0, chosen.get(1), chosen.get(2))))
                 .as("without %s %s, as with it %s", rule, without, chosen)
                 .isTrue();

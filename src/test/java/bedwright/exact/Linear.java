@@ -86,7 +86,8 @@ final class Linear {
     long value(ToLongFunction<IntVar> values) {
         long value = constant;
         for (Map.Entry<Integer, Long> term : factors.entrySet()) {
-            value = Math.addExact(value, Math.multiplyExact(term.getValue(), values.applyAsLong(variable(term.getKey()))));
+            value = Math.addExact(
+                    value, Math.multiplyExact(term.getValue(), values.applyAsLong(variable(term.getKey()))));
         }
         return value;
     }

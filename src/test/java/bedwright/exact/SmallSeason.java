@@ -14,7 +14,11 @@ import java.util.stream.Stream;
 enum SmallSeason {
     AS_IT_IS,
     TIGHT_BEDS("\"length\": 12", "\"length\": 6"),
-    FEW_HOURS("\"own\": [{\"hours\": 6}]", "\"own\": [{\"hours\": 3}]", "\"hired\": [{\"hours\": 2}]", "\"hired\": [{\"hours\": 0}]"),
+    FEW_HOURS(
+            "\"own\": [{\"hours\": 6}]",
+            "\"own\": [{\"hours\": 3}]",
+            "\"hired\": [{\"hours\": 2}]",
+            "\"hired\": [{\"hours\": 0}]"),
     FEW_CUTTING_HOURS("\"coolHours\": 1.5", "\"coolHours\": 0.5"),
     SMALL_BENCH("\"bench\": 150", "\"bench\": 20"),
     SHORT_NET("\"metres\": 6", "\"metres\": 3"),
