@@ -7,6 +7,7 @@ import bedwright.season.Crop;
 import bedwright.season.CropBook;
 import bedwright.season.Figure;
 import bedwright.season.Method;
+import bedwright.season.Origin;
 import bedwright.season.Sureness;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -176,7 +177,11 @@ final class CropsCommand implements Callable<Integer> {
         if (figure == null) {
             return "nobody says where it comes from";
         }
-        String words = switch (figure.from()) {
+        Origin from = figure.from();
+        if (from == null) {
+            return Objects.requireNonNullElse(figure.source(), "nobody says where it comes from");
+        }
+        String words = switch (from) {
             case PUBLISHED -> "published";
             case CALCULATED -> "calculated";
             case MEMORY -> "from memory";

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -91,8 +92,12 @@ class FirstCutsFromDaysTest {
         String[] on = row.getField("on").split("-", -1);
         int start = MonthlyNormals.dayOfYear(Integer.parseInt(on[0]) - 1, Integer.parseInt(on[1]));
 
-        double sum =
-                sum(crop, method, PLACES.get(row.getField("place")), start, Integer.parseInt(row.getField("days")));
+        double sum = sum(
+                crop,
+                method,
+                Objects.requireNonNull(PLACES.get(row.getField("place"))),
+                start,
+                Integer.parseInt(row.getField("days")));
 
         assertThat(crop.clock().firstCut()).isCloseTo(sum - ROUNDED / 2, within(ROUNDED / 2 + 1e-6));
     }
