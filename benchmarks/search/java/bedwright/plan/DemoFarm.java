@@ -3,6 +3,8 @@ package bedwright.plan;
 import bedwright.file.SeasonFile;
 import bedwright.season.Season;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Random;
 
@@ -25,6 +27,11 @@ final class DemoFarm {
             }
         }
         return places;
+    }
+
+    /** When, of what, where and on what a benchmark was run. */
+    static String heading(String commit) {
+        return LocalDate.now(ZoneId.systemDefault()) + ", commit " + commit + System.lineSeparator() + machine();
     }
 
     /** Where and on what a benchmark was run. */

@@ -1,173 +1,102 @@
 package bedwright.plan;
 
-import ai.timefold.solver.core.api.score.HardMediumSoftScore;
-import ai.timefold.solver.core.api.score.calculator.IncrementalScoreCalculator;
-import ai.timefold.solver.core.api.solver.SolverFactory;
-import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
-import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
-import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
-import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
-import ai.timefold.solver.core.config.solver.SolverConfig;
-import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
-import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
-import bedwright.climate.PossibleSeasons;
-import bedwright.recheck.Recheck;
-import bedwright.season.Season;
-import java.lang.management.ManagementFactory;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import bedwright.plan.CountedSearch.Calculator;
+import bedwright.plan.CountedSearch.Run;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.Random;
+import java.util.Map;
 
 /**
- * Moves a second of {@link SolverScore} and of {@link NaiveScore}: the same season, start, seed and number of moves, one
- * thread, in turns. Both see the same moves and have to end in the same plan, or the run fails.
- *
- * <p>Neither has a {@link Probe}, so the one kind of move that looks into our live score is drawn for neither.
+ * Moves a second of {@link SolverScore}, of {@link StreamRules} and of {@link NaiveScore}: the same season, start, seed and
+ * number of moves, one thread, in turns. All see the same moves and have to end in the same plan, or the run fails.
  */
 public final class MovesASecond {
-    private static final long SEED = 1;
-    private static final int ROUNDS = 3;
     private static final int PLANS = 200;
+    private static final int STREAMED = 100;
     private static final int RECHECKED = 10;
 
-    private final PlanFacts facts;
-    private final int[] start;
-    private final long moves;
+    private MovesASecond() {}
 
-    private MovesASecond(PlanFacts facts, long moves) {
-        this.facts = facts;
-        this.start = Opening.fill(facts, Search.nothingPlaced(facts), () -> false);
-        this.moves = moves;
-    }
-
-    /** One run: moves for each second of the thread's own processor time and of the clock, and where it ended. */
-    private record Run(double perCpuSecond, double perSecond, HardMediumSoftScore end, int[] places) {}
-
-    /** Arguments: moves a round (default 200,000), commit. */
+    /**
+     * Arguments, all of which may be left out: {@code problem} (a family or a season file; default demo), {@code seasons}
+     * (default: the problem's own), {@code moves} a round (100,000), {@code rounds} (3), {@code with}
+     * (ours,streams,naive), {@code plans} compared before (200), {@code commit}.
+     */
     public static void main(String[] args) {
-        long moves = args.length > 0 ? Long.parseLong(args[0]) : 200_000;
-        Season season = DemoFarm.season();
-        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        BenchArgs given = new BenchArgs(args, "problem", "seasons", "moves", "rounds", "with", "plans", "commit");
+        int moves = given.number("moves", 100_000);
+        int plans = given.number("plans", PLANS);
+        String problem = given.text("problem", "demo");
+        List<Calculator> with = given.list("with", "ours,streams,naive").stream()
+                .map(Calculator::of)
+                .toList();
+        PlanFacts facts = BenchArgs.facts(problem, given.number("seasons", 0));
+        System.out.println(DemoFarm.heading(given.text("commit", "not named")));
         System.out.printf(
                 Locale.ROOT,
-                "%s, commit %s%n",
-                LocalDate.now(ZoneId.systemDefault()),
-                args.length > 1 ? args[1] : "not named");
-        System.out.println(DemoFarm.machine());
-        checkScores(facts);
-        new MovesASecond(facts, moves).measure();
-    }
-
-    private static void checkScores(PlanFacts facts) {
-        Random random = new Random(SEED);
-        NaiveScore naive = new NaiveScore();
-        SeasonPlan plan = new SeasonPlan(facts, Search.nothingPlaced(facts), new Probe());
-        naive.resetWorkingSolution(plan);
-        SeasonScore ours = new SeasonScore(facts);
-        plan.getPlantings().forEach(planting -> ours.settle(planting.getId(), planting.place()));
-        for (int i = 0; i < PLANS; i++) {
-            int[] places = DemoFarm.randomPlan(facts, random, random.nextDouble());
-            for (Planting planting : plan.getPlantings()) {
-                naive.beforeVariableChanged(planting, "bed");
-                planting.put(places[planting.getId()]);
-                naive.afterVariableChanged(planting, "bed");
-                ours.settle(planting.getId(), planting.place());
-            }
-            HardMediumSoftScore expected = HardMediumSoftScore.of(ours.hard(), ours.medium(), ours.soft());
-            demandEqual("plan " + i + ", naive", naive.calculateScore(), expected);
-            if (i % (PLANS / RECHECKED) == 0) {
-                var tally = Recheck.of(
-                        facts.season, facts.seasons, Outcomes.of(facts, places).plantings());
-                var again = HardMediumSoftScore.of(tally.hard(), tally.medium(), tally.soft());
-                demandEqual("plan " + i + ", recheck", again, expected);
-            }
-        }
-        System.out.printf(Locale.ROOT, "%d random plans: equal scores; %d of them rechecked%n", PLANS, RECHECKED);
-    }
-
-    private static void demandEqual(String what, HardMediumSoftScore found, HardMediumSoftScore expected) {
-        if (!found.equals(expected)) {
-            throw new IllegalStateException(what + ": scores " + found + ", ours " + expected);
-        }
-    }
-
-    private void measure() {
-        run(SolverScore.class);
-        run(NaiveScore.class);
-        List<Run> ours = new ArrayList<>();
-        List<Run> naive = new ArrayList<>();
-        System.out.printf(
-                Locale.ROOT,
-                "%d plantings, %d seasons, %d moves a round%n",
+                "%s: %d plantings, %d places, %d seasons, %d moves a round%n",
+                problem,
                 facts.plantings(),
+                facts.table.places(),
                 facts.seasonCount,
                 moves);
-        System.out.println("          moves per second of processor time    (of the clock)");
-        System.out.println("round           ours     naive   ratio          ours     naive");
-        for (int round = 1; round <= ROUNDS; round++) {
-            ours.add(run(SolverScore.class));
-            naive.add(run(NaiveScore.class));
-            Run a = ours.getLast();
-            Run b = naive.getLast();
-            demandEqual("round " + round + ", naive", b.end, a.end);
-            if (!Arrays.equals(a.places, b.places)) {
-                throw new IllegalStateException("Round " + round + ": the two searches end in different plans");
-            }
-            print(Integer.toString(round), a.perCpuSecond, b.perCpuSecond, a.perSecond, b.perSecond);
-        }
-        print(
-                "mean",
-                ours.stream().mapToDouble(Run::perCpuSecond).average().orElseThrow(),
-                naive.stream().mapToDouble(Run::perCpuSecond).average().orElseThrow(),
-                ours.stream().mapToDouble(Run::perSecond).average().orElseThrow(),
-                naive.stream().mapToDouble(Run::perSecond).average().orElseThrow());
-    }
-
-    private static void print(String round, double ours, double naive, double oursByClock, double naiveByClock) {
+        int streamed = Math.min(plans, STREAMED);
+        int rechecked = Math.min(plans, RECHECKED);
+        new SameScores(facts, 1).demand(plans, streamed, rechecked);
         System.out.printf(
                 Locale.ROOT,
-                "%-10s%10.0f%10.0f%8.1f    %10.0f%10.0f%n",
-                round,
-                ours,
-                naive,
-                ours / naive,
-                oursByClock,
-                naiveByClock);
+                "%d random plans: equal scores of ours and naive; %d of them by streams, %d rechecked%n",
+                plans,
+                streamed,
+                rechecked);
+        measure(new CountedSearch(facts), with, moves, given.number("rounds", 3));
     }
 
-    private Run run(Class<? extends IncrementalScoreCalculator<SeasonPlan, HardMediumSoftScore>> calculator) {
-        SeasonPlan plan = new SeasonPlan(facts, start, new Probe());
-        plan.setProbe(null);
-        var solver = SolverFactory.<SeasonPlan>create(config(calculator)).buildSolver();
-        var threads = ManagementFactory.getThreadMXBean();
-        long clock = System.nanoTime();
-        long cpu = threads.getCurrentThreadCpuTime();
-        SeasonPlan end = solver.solve(plan);
-        double cpuSeconds = (threads.getCurrentThreadCpuTime() - cpu) / 1e9;
-        double seconds = (System.nanoTime() - clock) / 1e9;
-        return new Run(moves / cpuSeconds, moves / seconds, Objects.requireNonNull(end.getScore()), end.places());
+    private static void measure(CountedSearch search, List<Calculator> with, long moves, int rounds) {
+        with.forEach(calculator -> search.run(calculator, moves));
+        Map<Calculator, List<Run>> runs = new EnumMap<>(Calculator.class);
+        with.forEach(calculator -> runs.put(calculator, new ArrayList<>()));
+        System.out.println("          moves per second of processor time (of the clock)");
+        System.out.print("round ");
+        with.forEach(calculator -> System.out.printf(Locale.ROOT, "%20s", calculator.label()));
+        System.out.println();
+        for (int round = 1; round <= rounds; round++) {
+            List<Run> now = new ArrayList<>();
+            for (Calculator calculator : with) {
+                Run run = search.run(calculator, moves);
+                runs.getOrDefault(calculator, new ArrayList<>()).add(run);
+                run.demandSameEnd("round " + round + ", " + calculator.label(), now.isEmpty() ? run : now.getFirst());
+                now.add(run);
+            }
+            System.out.printf(Locale.ROOT, "%-6d", round);
+            now.forEach(run ->
+                    System.out.printf(Locale.ROOT, "%11.0f (%6.0f)", run.perCpuSecond(), run.perSecond()));
+            System.out.println();
+        }
+        System.out.print("mean  ");
+        for (Calculator calculator : with) {
+            System.out.printf(Locale.ROOT, "%11.0f%9s", mean(runs.getOrDefault(calculator, List.of())), "");
+        }
+        System.out.println();
+        ratio(runs, Calculator.OURS, Calculator.STREAMS, 4);
+        ratio(runs, Calculator.STREAMS, Calculator.NAIVE, 1.5);
+        ratio(runs, Calculator.OURS, Calculator.NAIVE, 0);
     }
 
-    private SolverConfig config(
-            Class<? extends IncrementalScoreCalculator<SeasonPlan, HardMediumSoftScore>> calculator) {
-        return new SolverConfig()
-                .withRandomSeed(SEED)
-                .withSolutionClass(SeasonPlan.class)
-                .withEntityClasses(Planting.class)
-                .withScoreDirectorFactory(
-                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(calculator))
-                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
-                .withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves))
-                .withPhases(new LocalSearchPhaseConfig()
-                        .withMoveSelectorConfig(
-                                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
-                        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(4000))
-                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
+    private static void ratio(Map<Calculator, List<Run>> runs, Calculator fast, Calculator slow, double bar) {
+        List<Run> faster = runs.get(fast);
+        List<Run> slower = runs.get(slow);
+        if (faster == null || slower == null) {
+            return;
+        }
+        double ratio = mean(faster) / mean(slower);
+        String verdict = bar == 0 ? "" : String.format(Locale.ROOT, " (bar: at least %.1f, %s)", bar, ratio >= bar ? "kept" : "missed");
+        System.out.printf(Locale.ROOT, "%s to %s: %.2f%s%n", fast.label(), slow.label(), ratio, verdict);
+    }
+
+    private static double mean(List<Run> runs) {
+        return runs.stream().mapToDouble(Run::perCpuSecond).average().orElseThrow();
     }
 }

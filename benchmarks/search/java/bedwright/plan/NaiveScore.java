@@ -2,6 +2,7 @@ package bedwright.plan;
 
 import ai.timefold.solver.core.api.score.HardMediumSoftScore;
 import ai.timefold.solver.core.api.score.calculator.IncrementalScoreCalculator;
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -63,18 +64,19 @@ public final class NaiveScore implements IncrementalScoreCalculator<SeasonPlan, 
         return Objects.requireNonNull(state).score();
     }
 
-    /** The caution formula (season model, section 8); throws where a product leaves the whole numbers. */
-    private static long withCaution(long[] money, int caution) {
-        long[] sorted = money.clone();
-        Arrays.sort(sorted);
-        int m = (sorted.length + 4) / 5;
-        long sum = Arrays.stream(sorted).sum();
+    /** The caution formula (season model, section 8); of large farms its products leave the whole numbers of a long. */
+    static long withCaution(long[] money, int caution) {
+        long sum = Arrays.stream(money).sum();
         if (caution == 0) {
             return sum;
         }
+        long[] sorted = money.clone();
+        Arrays.sort(sorted);
+        int m = (sorted.length + 4) / 5;
         long worst = Arrays.stream(sorted).limit(m).sum();
-        long all = Math.multiplyExact((100L - caution) * m, sum);
-        long bad = Math.multiplyExact((long) caution * sorted.length, worst);
-        return Math.floorDiv(Math.addExact(all, bad), 100L * m);
+        BigInteger all = BigInteger.valueOf((100L - caution) * m).multiply(BigInteger.valueOf(sum));
+        BigInteger bad = BigInteger.valueOf((long) caution * sorted.length).multiply(BigInteger.valueOf(worst));
+        BigInteger[] parts = all.add(bad).divideAndRemainder(BigInteger.valueOf(100L * m));
+        return parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
     }
 }
