@@ -71,8 +71,7 @@ public final class MovesASecond {
                 now.add(run);
             }
             System.out.printf(Locale.ROOT, "%-6d", round);
-            now.forEach(run ->
-                    System.out.printf(Locale.ROOT, "%11.0f (%6.0f)", run.perCpuSecond(), run.perSecond()));
+            now.forEach(run -> System.out.printf(Locale.ROOT, "%11.0f (%6.0f)", run.perCpuSecond(), run.perSecond()));
             System.out.println();
         }
         System.out.print("mean  ");
@@ -92,7 +91,9 @@ public final class MovesASecond {
             return;
         }
         double ratio = mean(faster) / mean(slower);
-        String verdict = bar == 0 ? "" : String.format(Locale.ROOT, " (bar: at least %.1f, %s)", bar, ratio >= bar ? "kept" : "missed");
+        String verdict = bar == 0
+                ? ""
+                : String.format(Locale.ROOT, " (bar: at least %.1f, %s)", bar, ratio >= bar ? "kept" : "missed");
         System.out.printf(Locale.ROOT, "%s to %s: %.2f%s%n", fast.label(), slow.label(), ratio, verdict);
     }
 

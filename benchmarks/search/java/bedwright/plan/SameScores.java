@@ -31,8 +31,8 @@ final class SameScores {
         plan.getPlantings().forEach(planting -> ours.settle(planting.getId(), planting.place()));
         StreamPlots.use(facts);
         SolutionManager<SeasonPlan, HardMediumSoftScore> streams =
-                SolutionManager.create(SolverFactory.<SeasonPlan>create(
-                        new CountedSearch(facts).config(CountedSearch.Calculator.STREAMS, 1, EnvironmentMode.PHASE_ASSERT)));
+                SolutionManager.create(SolverFactory.<SeasonPlan>create(new CountedSearch(facts)
+                        .config(CountedSearch.Calculator.STREAMS, 1, EnvironmentMode.PHASE_ASSERT)));
         for (int i = 0; i < plans; i++) {
             int[] places = DemoFarm.randomPlan(facts, random, random.nextDouble());
             for (Planting planting : plan.getPlantings()) {

@@ -169,9 +169,7 @@ final class StreamPlots {
             }
             if (!kinds.isEmpty()) {
                 all.add(new RoleStems(
-                        role,
-                        kinds.stream().mapToInt(Integer::intValue).toArray(),
-                        stems.toArray(int[][]::new)));
+                        role, kinds.stream().mapToInt(Integer::intValue).toArray(), stems.toArray(int[][]::new)));
             }
         }
         return all.toArray(RoleStems[]::new);

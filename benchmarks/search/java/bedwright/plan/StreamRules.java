@@ -59,18 +59,12 @@ public final class StreamRules implements ConstraintProvider {
                     .groupBy(STORE, BEYOND)
                     .penalize(HardMediumSoftScore.ONE_SOFT, (store, over) -> over)
                     .asConstraint("extra stock"),
-            total(factory)
-                    .penalize(HardMediumSoftScore.ONE_HARD, Total::hard)
-                    .asConstraint("hours and cutting hours"),
+            total(factory).penalize(HardMediumSoftScore.ONE_HARD, Total::hard).asConstraint("hours and cutting hours"),
             total(factory)
                     .penalize(HardMediumSoftScore.ONE_MEDIUM, Total::missing)
                     .asConstraint("must be ours"),
-            total(factory)
-                    .impact(HardMediumSoftScore.ONE_SOFT, Total::soft)
-                    .asConstraint("takings less hours"),
-            plots(factory)
-                    .penalize(HardMediumSoftScore.ONE_SOFT, Plot::costs)
-                    .asConstraint("material and rest years"),
+            total(factory).impact(HardMediumSoftScore.ONE_SOFT, Total::soft).asConstraint("takings less hours"),
+            plots(factory).penalize(HardMediumSoftScore.ONE_SOFT, Plot::costs).asConstraint("material and rest years"),
             plots(factory)
                     .filter(HAS_FAMILY)
                     .groupBy(FAMILY, FOLLOWERS)
