@@ -9,6 +9,7 @@ import bedwright.season.Figure;
 import bedwright.season.Method;
 import bedwright.season.Origin;
 import bedwright.season.Sureness;
+import bedwright.sheet.Care;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -57,17 +58,20 @@ final class CropsCommand implements Callable<Integer> {
         if (name == null) {
             List<Crop> crops = BookFigures.crops(book);
             if (json) {
-                out.print(PlainJson.text(
-                        Map.of("crops", crops.stream().map(CropsCommand::brief).toList())));
+                Map<String, Object> answer = new LinkedHashMap<>();
+                answer.put("version", 1);
+                answer.put("about", book.about());
+                answer.put("crops", crops.stream().map(CropsCommand::brief).toList());
+                out.print(PlainJson.text(answer));
             } else {
                 list(out, book, crops);
             }
         } else {
             Crop crop = BookFigures.find(book, name).orElseThrow(() -> unknown(book, Objects.requireNonNull(name)));
             if (json) {
-                out.print(PlainJson.text(whole(crop)));
+                out.print(PlainJson.text(whole(book, crop)));
             } else {
-                show(out, crop);
+                show(out, book, crop);
             }
         }
         out.flush();
@@ -75,16 +79,12 @@ final class CropsCommand implements Callable<Integer> {
     }
 
     private ParameterException unknown(CropBook book, String asked) {
-        String wanted = asked.toLowerCase(Locale.ROOT);
-        List<String> like = book.names().stream()
-                .filter(known -> known.toLowerCase(Locale.ROOT).contains(wanted)
-                        || wanted.contains(known.toLowerCase(Locale.ROOT)))
-                .toList();
+        List<String> like = BookFigures.like(book, asked);
         return new ParameterException(
                 spec.commandLine(),
                 "There is no crop \"" + asked + "\" in the crop book. "
                         + (like.isEmpty()
-                                ? "target/bedwright crops lists them."
+                                ? "The command \"crops\" alone lists them."
                                 : "Did you mean \"" + String.join("\" or \"", like) + "\"?"));
     }
 
@@ -118,6 +118,26 @@ final class CropsCommand implements Callable<Integer> {
                 share(all, Sureness.SURE),
                 share(all, Sureness.FAIR),
                 share(all, Sureness.WEAK));
+        List<String> origins = new ArrayList<>();
+        for (Origin origin : Origin.values()) {
+            long of = all.stream()
+                    .filter(given -> given.figure() != null && given.figure().from() == origin)
+                    .count();
+            if (of > 0) {
+                origins.add(String.format(Locale.ROOT, "%.1f %% %s", 100.0 * of / all.size(), words(origin)));
+            }
+        }
+        out.println("What they rest on: " + String.join("; ", origins) + ".");
+    }
+
+    /** Contradictions between publications about this crop, and how each was settled. */
+    private static List<String> settled(CropBook book, Crop crop) {
+        String plain = crop.name().split(",", 2)[0];
+        return book.settled().stream()
+                .filter(settled -> settled.about().contains(plain))
+                .map(settled -> "Settled, " + settled.about() + ": " + settled.contradiction() + ". Taken: "
+                        + settled.taken() + ".")
+                .toList();
     }
 
     private static long count(List<BookFigures.Given> figures, Sureness sure) {
@@ -130,19 +150,13 @@ final class CropsCommand implements Callable<Integer> {
         return String.format(Locale.ROOT, "%.1f %%", 100.0 * count(figures, sure) / figures.size());
     }
 
-    private static void show(PrintWriter out, Crop crop) {
+    private static void show(PrintWriter out, CropBook book, Crop crop) {
         out.println(crop.name() + (crop.family() == null ? "" : ", of the family " + crop.family()));
+        crop.hazards().forEach(hazard -> out.println("Take care. " + Care.sentence(hazard)));
         if (!crop.hazards().isEmpty()) {
-            out.println("Take care: "
-                    + String.join(
-                            ", ",
-                            crop.hazards().stream()
-                                    .map(hazard -> hazard.name()
-                                            .toLowerCase(Locale.ROOT)
-                                            .replace('_', ' '))
-                                    .toList())
-                    + ". The label, local rules and licensed practice come first.");
+            out.println("The label, local rules and licensed practice come first.");
         }
+        settled(book, crop).forEach(out::println);
         List<BookFigures.Given> figures = BookFigures.of(crop);
         out.println();
         print(out, figures, null);
@@ -181,7 +195,12 @@ final class CropsCommand implements Callable<Integer> {
         if (from == null) {
             return Objects.requireNonNullElse(figure.source(), "nobody says where it comes from");
         }
-        String words = switch (from) {
+        String words = words(from);
+        return figure.source() == null ? words : words + ": " + figure.source();
+    }
+
+    private static String words(Origin origin) {
+        return switch (origin) {
             case PUBLISHED -> "published";
             case CALCULATED -> "calculated";
             case MEMORY -> "from memory";
@@ -189,7 +208,6 @@ final class CropsCommand implements Callable<Integer> {
             case ASSUMED -> "assumed";
             case OWN -> "own";
         };
-        return figure.source() == null ? words : words + ": " + figure.source();
     }
 
     private static Map<String, Object> brief(Crop crop) {
@@ -204,8 +222,12 @@ final class CropsCommand implements Callable<Integer> {
         return json;
     }
 
-    private static Map<String, Object> whole(Crop crop) {
-        Map<String, Object> json = brief(crop);
+    private static Map<String, Object> whole(CropBook book, Crop crop) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("version", 1);
+        json.putAll(brief(crop));
+        json.put("cautions", crop.hazards().stream().map(Care::sentence).toList());
+        json.put("settled", settled(book, crop));
         json.put(
                 "figures",
                 BookFigures.of(crop).stream()

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         name = "schema",
         mixinStandardHelpOptions = true,
         description = {
-            "Prints the JSON Schema of season files or plan files: point an editor at it and it completes and checks.",
+            "Prints the JSON Schema of season files, plan files or the crop book: point an editor at it and it completes and checks.",
             "",
             "  target/bedwright schema season > season.schema.json"
         })
@@ -21,12 +21,13 @@ final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "season|plan", description = "Which file's schema: season or plan.")
+    @Parameters(paramLabel = "season|plan|book", description = "Which file's schema: season, plan or book.")
     private Which which = Which.SEASON;
 
     enum Which {
         SEASON,
-        PLAN;
+        PLAN,
+        BOOK;
 
         @Override
         public String toString() {
@@ -36,7 +37,14 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        spec.commandLine().getOut().print(which == Which.SEASON ? Schema.season() : Schema.plan());
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (which) {
+                            case SEASON -> Schema.season();
+                            case PLAN -> Schema.plan();
+                            case BOOK -> Schema.book();
+                        });
         spec.commandLine().getOut().flush();
         return Exit.DONE;
     }

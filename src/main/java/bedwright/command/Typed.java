@@ -25,7 +25,8 @@ final class Typed {
         line.registerConverter(
                 PlanCommand.Format.class, text -> word(text, PlanCommand.Format.values(), "\"text\" or \"json\""));
         line.registerConverter(
-                SchemaCommand.Which.class, text -> word(text, SchemaCommand.Which.values(), "\"season\" or \"plan\""));
+                SchemaCommand.Which.class,
+                text -> word(text, SchemaCommand.Which.values(), "\"season\", \"plan\" or \"book\""));
     }
 
     private static <T> T number(String text, Function<String, T> reading, String wanted) {

@@ -40,6 +40,6 @@ final class BookFamilies {
     }
 
     private static Node node(Family family, Place place) {
-        return FromBook.placed(Unbinder.group(family), place);
+        return Overlay.placed(Unbinder.group(family), place);
     }
 }

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -82,14 +83,21 @@ public final class BookFigures {
         Crop crop = with(entry.crop(), ofCrop, ofMethods);
         Set<String> keys = of(crop).stream().map(Given::key).collect(Collectors.toSet());
         ofCrop.keySet().retainAll(keys);
-        if (!ofCrop.containsKey("stems")) {
-            ofMethods.values().stream()
-                    .filter(figures -> figures.containsKey("stems"))
-                    .map(figures -> figures.get("stems"))
-                    .reduce((a, b) -> a.sure().compareTo(b.sure()) >= 0 ? a : b)
-                    .ifPresent(weakest -> ofCrop.put("stems", weakest));
+        List<Figure> stems = ofMethods.values().stream()
+                .filter(figures -> figures.containsKey("stems"))
+                .map(figures -> figures.get("stems"))
+                .toList();
+        if (!ofCrop.containsKey("stems") && !stems.isEmpty()) {
+            ofCrop.put("stems", weakest(stems));
         }
         return with(entry.crop(), ofCrop, ofMethods);
+    }
+
+    /** The least sure of some figures, of equally sure ones the first. */
+    static Figure weakest(List<Figure> figures) {
+        return figures.stream()
+                .reduce((a, b) -> a.sure().compareTo(b.sure()) >= 0 ? a : b)
+                .orElseThrow();
     }
 
     private static Crop with(Crop crop, Map<String, Figure> ofCrop, Map<String, Map<String, Figure>> ofMethods) {
@@ -106,6 +114,16 @@ public final class BookFigures {
                 .filter(entry -> entry.crop().name().equals(name))
                 .map(entry -> figured(book, entry))
                 .findFirst();
+    }
+
+    /** Names in the book that one of no crop may have meant: those with it in them, or the nearest in spelling. */
+    public static List<String> like(CropBook book, String name) {
+        String wanted = name.toLowerCase(Locale.ROOT).strip();
+        List<String> within = book.names().stream()
+                .filter(known -> known.toLowerCase(Locale.ROOT).contains(wanted)
+                        || wanted.contains(known.toLowerCase(Locale.ROOT)))
+                .toList();
+        return within.isEmpty() ? Words.nearest(name, book.names()).stream().toList() : within;
     }
 
     /** All crops of the book, with what their figures rest on. */
@@ -193,7 +211,8 @@ public final class BookFigures {
             }
             return;
         }
-        all.add(new Given(method, key, part.fact().value(), Unbinder.text(value, part.shape()), unit(part), figure));
+        String what = part.fact().value().replaceFirst("; left out: .*", "");
+        all.add(new Given(method, key, what, Unbinder.text(value, part.shape()), unit(part), figure));
     }
 
     private static String unit(Layout.Part part) {

@@ -32,11 +32,13 @@ final class FromBook {
     private final Set<String> families = new LinkedHashSet<>();
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> doubtful = new LinkedHashSet<>();
+    private final Overlay overlay;
 
     private FromBook(String file, CropBook book, Node.Group season) {
         this.file = file;
         this.book = book;
         fit = BookFit.of(season);
+        overlay = new Overlay(file, faults);
     }
 
     /**
@@ -88,28 +90,30 @@ final class FromBook {
         String path = "/crops/" + number;
         String label = "entry " + (number + 1) + " of \"crops\"";
         Node named = entry.get(KEY).orElseThrow();
-        List<Node.Member> own = without(entry, KEY);
+        List<Node.Member> own = Overlay.without(entry, KEY);
         Optional<Crop> found =
                 named instanceof Node.Text text ? BookFigures.find(book, text.value()) : Optional.empty();
         if (found.isEmpty()) {
             unknown(named, path, "crop %s in the crop book", book.names(), " The command \"crops\" lists them.");
         }
         Crop plain = found.orElseGet(() -> nearest(named));
-        if (plain.family() != null && found.isPresent() && !has(own, "family")) {
+        if (plain.family() != null && found.isPresent() && !Overlay.has(own, "family")) {
             families.add(plain.family());
         }
         Crop crop = fit.fit(plain);
         roles(crop, own, named, path);
-        List<Node> methods = methods(crop, own, named, path);
+        List<Figure> stems = new ArrayList<>();
+        List<Node> methods = methods(crop, own, named, path, stems);
         Map<String, Figure> figures = new LinkedHashMap<>(crop.figures());
         Layout layout = Layout.of(Crop.class);
-        Set<String> changed = changed(own, layout);
-        if (!methods.isEmpty() && methodsSayTheirOwnStems(own)) {
-            changed.add("stems");
+        Set<String> changed = Overlay.changed(own, layout);
+        // The crop is as sure of its stems as of the weakest of the methods that are taken, where each says its own.
+        if (!stems.isEmpty() && stems.size() == methods.size()) {
+            figures.put("stems", BookFigures.weakest(stems));
         }
         changed.stream().filter(figures::containsKey).forEach(key -> figures.put(key, OWN));
-        Node.Group base =
-                placed(Unbinder.group(crop.with(crop.kinds(), crop.appeal(), figures, crop.methods())), named.place());
+        Node.Group base = Overlay.placed(
+                Unbinder.group(crop.with(crop.kinds(), crop.appeal(), figures, crop.methods())), named.place());
         List<Node.Member> others = new ArrayList<>();
         boolean replaced = false;
         for (Node.Member member : own) {
@@ -117,11 +121,11 @@ final class FromBook {
             replaced |= list;
             others.add(list ? listed(member, methods) : member);
         }
-        if (!has(own, "methods")) {
+        if (!Overlay.has(own, "methods")) {
             others.add(new Node.Member(named.place(), "methods", new Node.Many(named.place(), methods, false)));
         }
         String name = named instanceof Node.Text text ? label + " (" + Words.quoted(text.value()) + ")" : label;
-        return new Node.Group(entry.place(), over(base, others, layout, path, name), entry.cut());
+        return new Node.Group(entry.place(), overlay.over(base, others, layout, path, name), entry.cut());
     }
 
     private static Node.Member listed(Node.Member member, List<Node> methods) {
@@ -138,7 +142,7 @@ final class FromBook {
     }
 
     private void roles(Crop crop, List<Node.Member> own, Node named, String path) {
-        if (fit.kinds().isEmpty() || has(own, "kinds")) {
+        if (fit.kinds().isEmpty() || Overlay.has(own, "kinds")) {
             return;
         }
         for (Crop.KindShare share : crop.kinds()) {
@@ -158,7 +162,7 @@ final class FromBook {
         }
     }
 
-    private List<Node> methods(Crop crop, List<Node.Member> own, Node named, String path) {
+    private List<Node> methods(Crop crop, List<Node.Member> own, Node named, String path, List<Figure> stems) {
         Optional<Node> given = own.stream()
                 .filter(member -> member.key().equals("methods"))
                 .map(Node.Member::value)
@@ -169,20 +173,27 @@ final class FromBook {
             List<Node> nodes = new ArrayList<>();
             for (Method method : taken) {
                 net(method, List.of(), named, path + "/methods/" + nodes.size());
-                nodes.add(placed(Unbinder.group(method), named.place()));
+                addStems(stems, method.figures());
+                nodes.add(Overlay.placed(Unbinder.group(method), named.place()));
             }
             return nodes;
         }
         List<Node> nodes = new ArrayList<>();
         if (given.get() instanceof Node.Many many) {
             for (int i = 0; i < many.entries().size(); i++) {
-                nodes.add(method(crop, many.entries().get(i), path + "/methods/" + i, i));
+                nodes.add(method(crop, many.entries().get(i), path + "/methods/" + i, i, stems));
             }
         }
         return nodes;
     }
 
-    private Node method(Crop crop, Node entry, String path, int number) {
+    private static void addStems(List<Figure> stems, Map<String, Figure> figures) {
+        if (figures.containsKey("stems")) {
+            stems.add(figures.get("stems"));
+        }
+    }
+
+    private Node method(Crop crop, Node entry, String path, int number, List<Figure> stems) {
         Node named = entry instanceof Node.Group group ? group.get(KEY).orElse(entry) : entry;
         if (entry instanceof Node.Group ? named == entry : !(entry instanceof Node.Text)) {
             return entry;
@@ -198,25 +209,27 @@ final class FromBook {
             unknown(named, path, "method %s of " + Words.quoted(crop.name()) + " in the crop book", names, there);
         }
         Method method = found.orElseGet(() -> crop.methods().get(0));
-        List<Node.Member> own = entry instanceof Node.Group group ? without(group, KEY) : List.of();
+        List<Node.Member> own = entry instanceof Node.Group group ? Overlay.without(group, KEY) : List.of();
         net(method, own, named, path);
         Map<String, Figure> figures = new LinkedHashMap<>(method.figures());
         Layout layout = Layout.of(Method.class);
-        for (String key : changed(own, layout)) {
+        for (String key : Overlay.changed(own, layout)) {
             boolean ofCrop =
                     crop.figures().containsKey(key) && !BookFigures.ownKeys().contains(key);
             if (figures.containsKey(key) || ofCrop) {
                 figures.put(key, OWN);
             }
         }
-        Node.Group base = placed(Unbinder.group(method.with(method.kinds(), method.net(), figures)), named.place());
+        addStems(stems, figures);
+        Node.Group base =
+                Overlay.placed(Unbinder.group(method.with(method.kinds(), method.net(), figures)), named.place());
         boolean cut = entry instanceof Node.Group group && group.cut();
         String label = "entry " + (number + 1) + " of \"methods\" (" + Words.quoted(method.name()) + ")";
-        return new Node.Group(entry.place(), over(base, own, layout, path, label), cut);
+        return new Node.Group(entry.place(), overlay.over(base, own, layout, path, label), cut);
     }
 
     private void net(Method method, List<Node.Member> own, Node named, String path) {
-        if (method.net() != null && fit.nets().isEmpty() && !has(own, "net")) {
+        if (method.net() != null && fit.nets().isEmpty() && !Overlay.has(own, "net")) {
             fault(
                     named,
                     path + "/net",
@@ -225,80 +238,6 @@ final class FromBook {
                             + " has no \"nets\". Add one there (0 metres, with a price, if it is still to be bought), take"
                             + " another method, or write \"net\": null here to grow it without.");
         }
-    }
-
-    private static boolean methodsSayTheirOwnStems(List<Node.Member> own) {
-        return own.stream()
-                .filter(member -> member.key().equals("methods"))
-                .anyMatch(member -> member.value() instanceof Node.Many many
-                        && many.entries().stream()
-                                .allMatch(entry -> entry instanceof Node.Group group
-                                        && group.get("stems").isPresent()));
-    }
-
-    /** Members of the book's group, the file's own in their place, then whatever else the file says. */
-    private List<Node.Member> over(Node.Group base, List<Node.Member> own, Layout layout, String path, String label) {
-        Map<String, Node.Member> first = new LinkedHashMap<>();
-        own.forEach(member -> first.putIfAbsent(member.key(), member));
-        List<Node.Member> members = new ArrayList<>();
-        for (Node.Member member : base.members()) {
-            Node.Member mine = first.get(member.key());
-            members.add(
-                    mine == null
-                            ? member
-                            : over(member, mine, layout.part(member.key()).orElseThrow(), path));
-        }
-        for (Node.Member member : own) {
-            boolean taken =
-                    first.get(member.key()) == member && base.get(member.key()).isPresent();
-            if (layout.part(member.key()).isEmpty()) {
-                List<String> free = layout.keys().stream()
-                        .filter(key -> !first.containsKey(key))
-                        .toList();
-                faults.add(new Fault(
-                        file,
-                        member.place(),
-                        Pointer.to(path, member.key()),
-                        Binder.noSuchKey(member.key(), free, label)));
-            } else if (!taken) {
-                members.add(member);
-            }
-        }
-        return members;
-    }
-
-    /** Groups of keys are laid over one another; of names with values each value is taken whole, and so are lists. */
-    private Node.Member over(Node.Member base, Node.Member mine, Layout.Part part, String path) {
-        if (!(base.value() instanceof Node.Group below) || !(mine.value() instanceof Node.Group above)) {
-            return mine;
-        }
-        String here = Pointer.to(path, mine.key());
-        List<Node.Member> members;
-        if (part.shape() instanceof Shape.Group group) {
-            members = over(below, above.members(), Layout.of(group.type()), here, Words.quoted(mine.key()));
-        } else {
-            members = new ArrayList<>(below.members().stream()
-                    .filter(member -> above.get(member.key()).isEmpty())
-                    .toList());
-            members.addAll(above.members());
-        }
-        return new Node.Member(mine.place(), mine.key(), new Node.Group(above.place(), members, above.cut()));
-    }
-
-    /** Keys of figures, at any depth, that the file says otherwise than the book. */
-    private static Set<String> changed(List<Node.Member> own, Layout layout) {
-        Set<String> keys = new LinkedHashSet<>();
-        for (Node.Member member : own) {
-            Optional<Layout.Part> part = layout.part(member.key());
-            if (part.isEmpty() || member.key().equals("methods") || member.key().equals("figures")) {
-                continue;
-            }
-            keys.add(member.key());
-            if (part.get().shape() instanceof Shape.Group group && member.value() instanceof Node.Group inner) {
-                keys.addAll(changed(inner.members(), Layout.of(group.type())));
-            }
-        }
-        return keys;
     }
 
     private void unknown(Node named, String path, String what, List<String> names, String otherwise) {
@@ -322,48 +261,5 @@ final class FromBook {
     private void fault(Node at, String path, String message) {
         faults.add(new Fault(file, at.place(), path, message));
         doubtful.add(path);
-    }
-
-    private static boolean has(List<Node.Member> members, String key) {
-        return members.stream().anyMatch(member -> member.key().equals(key));
-    }
-
-    /** Members of a group but for the first of a key. */
-    private static List<Node.Member> without(Node.Group group, String key) {
-        List<Node.Member> members = new ArrayList<>(group.members());
-        for (int i = 0; i < members.size(); i++) {
-            if (members.get(i).key().equals(key)) {
-                members.remove(i);
-                break;
-            }
-        }
-        return members;
-    }
-
-    private static Node.Group placed(Node.Group group, Place place) {
-        return new Node.Group(
-                place,
-                group.members().stream()
-                        .map(member -> new Node.Member(place, member.key(), placed(member.value(), place)))
-                        .toList(),
-                false);
-    }
-
-    static Node placed(Node node, Place place) {
-        return switch (node) {
-            case Node.Group group -> placed(group, place);
-            case Node.Many many ->
-                new Node.Many(
-                        place,
-                        many.entries().stream()
-                                .map(entry -> placed(entry, place))
-                                .toList(),
-                        false);
-            case Node.Text text -> new Node.Text(place, text.value());
-            case Node.Number number -> new Node.Number(place, number.text());
-            case Node.Truth truth -> new Node.Truth(place, truth.value());
-            case Node.Nothing nothing -> new Node.Nothing(place);
-            case Node.Unreadable unreadable -> new Node.Unreadable(place);
-        };
     }
 }

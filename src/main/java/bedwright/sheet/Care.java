@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.TreeSet;
 
 /** What can hurt in the work that a plan asks for. Short, and no more than common practice: others decide. */
-final class Care {
+public final class Care {
     private Care() {}
 
     static List<String> sentences(Season season, List<Shown> plantings) {
@@ -41,7 +41,8 @@ final class Care {
         return sentences;
     }
 
-    private static String sentence(Hazard hazard) {
+    /** The usual caution against a danger. */
+    public static String sentence(Hazard hazard) {
         return switch (hazard) {
             case SAP -> "The sap irritates skin and eyes: gloves, long sleeves, wash off.";
             case SUN_AND_SAP ->

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Which crops of a plan rest on weak figures, by what hangs on them. A crop's money is what its stems would bring at the
@@ -19,6 +20,8 @@ import java.util.TreeSet;
  */
 final class WeakFigures {
     private static final int NAMED = 6;
+    private static final int MOST_NAMES = 6;
+    private static final Set<String> WEIGHTY = Set.of("stems", "firstCut");
 
     private final Say say;
     private final Map<String, Weak> byCrop = new LinkedHashMap<>();
@@ -122,9 +125,22 @@ final class WeakFigures {
     }
 
     private String sentence(String crop, Weak weak) {
-        List<String> names = weak.figures.stream().map(WeakFigures::name).toList();
+        List<String> names = weak.figures.stream()
+                .sorted(Comparator.comparing((String key) -> !WEIGHTY.contains(key)))
+                .map(WeakFigures::name)
+                .toList();
+        // A crop of the book says of every figure how sure it is: what bears most is named, the rest is counted.
+        List<String> told = names.size() <= MOST_NAMES
+                ? names
+                : Stream.concat(
+                                names.stream()
+                                        .limit(weak.figures.stream()
+                                                .filter(WEIGHTY::contains)
+                                                .count()),
+                                Stream.of("and others"))
+                        .toList();
         return crop + ": " + Say.stems(weak.stems) + " stems, about " + say.money(weak.money) + "; weak: "
-                + String.join(", ", names) + ".";
+                + String.join(", ", told) + ".";
     }
 
     private static String name(String key) {

@@ -17,15 +17,18 @@ import java.util.Objects;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * How the crop book's degree-days to the first cut come from days: summed from the day of sowing, setting or planting
  * out with the normals of the place where the days hold, less the delay of pinching, over the factor of day length. Days
- * and places: {@code first-cuts.csv}, with their sources in the book's evidence. Normals: rounded monthly normals in °F
- * from memory; those of Logan from the degree-days above 40 °F that Utah State University gives for May to September,
- * the other months from memory.
+ * and places: {@code first-cuts.csv}, with their sources in the book's evidence. Normals in °F: Topeka from memory, held
+ * below against the year's normals of the National Weather Service; Ithaca from a travel guide's table of daily highs and
+ * nightly lows (Wikivoyage); Logan from a travel guide's table of mean maxima (utahtravelcenter.com), the minima of May to
+ * September such that the means are those of the degree-days above 40 °F that the Western Regional Climate Center gives
+ * for Logan, Utah State University, 1893–2006, those of the other months from the same guide, April from memory.
  */
 class FirstCutsFromDaysTest {
     /** The book's sums are rounded down to fives. */
@@ -79,6 +82,19 @@ class FirstCutsFromDaysTest {
         try (CsvReader<NamedCsvRecord> reader = CsvReader.builder().ofNamedCsvRecord(file)) {
             return reader.stream().toList().stream();
         }
+    }
+
+    /** 66.1 and 44.2 °F: normals 1981–2010 in the annual climate report of the National Weather Service, Topeka, 2020. */
+    @Test
+    void topekasYearIsThatOfTheWeatherService() {
+        Place topeka = Objects.requireNonNull(PLACES.get("Topeka"));
+
+        assertThat(mean(topeka.max)).isCloseTo((66.1 - 32) / 1.8, within(0.5));
+        assertThat(mean(topeka.min)).isCloseTo((44.2 - 32) / 1.8, within(0.5));
+    }
+
+    private static double mean(List<Double> months) {
+        return months.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     }
 
     @ParameterizedTest(name = "{0}")

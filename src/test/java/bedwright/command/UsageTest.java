@@ -17,7 +17,7 @@ class UsageTest {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "expect", "sheet", "schema"})
+    @ValueSource(strings = {"plan", "check", "expect", "crops", "sheet", "schema"})
     void eachCommandExplainsItselfOnStandardOutput(String command) {
         Ran ran = Ran.of(command, "--help");
 
@@ -27,7 +27,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "expect"})
+    @ValueSource(strings = {"check", "expect", "crops"})
     void theExampleOfTheHelpWorksAsItStands(String command) {
         String example = Ran.of(command, "--help")
                 .out()
@@ -70,7 +70,10 @@ class UsageTest {
         "expect " + FIRST + " --crop dill --week 2027-05-10 --method thrown, No method is named",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 0, --plants takes 1",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 99999999, --plants takes 1",
-        "schema farm, is not \"season\" or \"plan\"",
+        "schema farm, 'is not \"season\", \"plan\" or \"book\"'",
+        "crops zinia, Did you mean \"zinnia\"?",
+        "crops celosia, 'Did you mean \"celosia, crested\" or \"celosia, plume\"?'",
+        "crops turnip, There is no crop",
         "dig, Not understood: dig"
     })
     void wrongUsageIsToldInWordsWithExitCode2(String typed, String told) {
@@ -82,7 +85,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan"})
+    @ValueSource(strings = {"season", "plan", "book"})
     void theSchemaIsPrintedAlone(String which) {
         Ran ran = Ran.of("schema", which);
 

@@ -28,13 +28,18 @@ class SchemaTest {
     private static final com.networknt.schema.Schema PLAN = DRAFT.getSchema(Schema.plan());
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan"})
+    @ValueSource(strings = {"season", "plan", "crop-book"})
     void areKeptAsTheRecordsSay(String name) throws IOException {
         String kept = Files.readString(SchemaWriter.FOLDER.resolve(name + ".schema.json"));
 
         assertThat(kept)
                 .as("the kept schema; after a change of the records run SchemaWriter to write it anew")
-                .isEqualTo(name.equals("season") ? Schema.season() : Schema.plan());
+                .isEqualTo(
+                        switch (name) {
+                            case "season" -> Schema.season();
+                            case "plan" -> Schema.plan();
+                            default -> Schema.book();
+                        });
     }
 
     @Test
@@ -44,6 +49,7 @@ class SchemaTest {
 
         assertThat(draft.validate(Schema.season(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.plan(), InputFormat.JSON)).isEmpty();
+        assertThat(draft.validate(Schema.book(), InputFormat.JSON)).isEmpty();
     }
 
     static IntStream seeds() {
@@ -58,6 +64,31 @@ class SchemaTest {
 
         assertThat(validate(SEASON, SeasonFile.bytes(season))).isEmpty();
         assertThat(validate(PLAN, PlanFile.bytes(plan))).isEmpty();
+    }
+
+    @Test
+    void allowTheCropBook() throws IOException {
+        assertThat(validate(
+                        DRAFT.getSchema(Schema.book()),
+                        Files.readAllBytes(SchemaWriter.FOLDER.resolve("crop-book.json"))))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"plain", "own"})
+    void allowCropsFromTheBook(String name) {
+        assertThat(validate(SEASON, Resources.bytes("book/" + name + ".json"))).isEmpty();
+    }
+
+    @Test
+    void allowABooksCropInNoPlan() {
+        String season = new String(Resources.bytes("book/plain.json"), StandardCharsets.UTF_8);
+        byte[] plan = ("{ \"version\": 1, \"season\": " + season + "}").getBytes(StandardCharsets.UTF_8);
+
+        assertThat(validate(PLAN, plan).stream()
+                        .map(e -> e.getInstanceLocation().toString())
+                        .toList())
+                .contains("/season/crops/0");
     }
 
     @Test
