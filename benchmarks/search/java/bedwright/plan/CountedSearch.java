@@ -2,24 +2,17 @@ package bedwright.plan;
 
 import ai.timefold.solver.core.api.score.HardMediumSoftScore;
 import ai.timefold.solver.core.api.solver.SolverFactory;
-import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
-import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
-import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
-import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
-import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 
 /**
- * A search of so many moves on one thread, set up as the product's, by one calculator or another. Whatever calculates the score, it sees the same
- * moves: none has a {@link Probe}, so the one kind of move that looks into our live score is drawn for none.
+ * A search of so many moves on one thread, set up as the product's, by one calculator or another. Whatever calculates
+ * the score, it sees the same moves: none has a {@link Probe}, so the one kind of move that looks into our live score is drawn for none.
  */
 final class CountedSearch {
     private static final long SEED = 1;
@@ -31,12 +24,8 @@ final class CountedSearch {
     CountedSearch(PlanFacts facts) {
         this.facts = facts;
         this.start = Opening.fill(facts, Search.nothingPlaced(facts), () -> false);
-        SeasonScore opened = new SeasonScore(facts);
-        for (int p = 0; p < start.length; p++) {
-            opened.settle(p, start[p]);
-        }
         this.temperature =
-                Temperature.of(facts, new Search.Found(start, opened.hard(), opened.medium(), opened.soft()));
+                Temperature.of(Search.Found.of(facts, Search.nothingPlaced(facts)), Search.Found.of(facts, start));
     }
 
     /** What calculates the score. */
@@ -100,19 +89,6 @@ final class CountedSearch {
     }
 
     SolverConfig config(Calculator calculator, long moves, EnvironmentMode mode) {
-        return new SolverConfig()
-                .withEnvironmentMode(mode)
-                .withRandomSeed(SEED)
-                .withSolutionClass(SeasonPlan.class)
-                .withEntityClasses(Planting.class)
-                .withScoreDirectorFactory(calculator.config())
-                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
-                .withPhases(new LocalSearchPhaseConfig()
-                        .withMoveSelectorConfig(
-                                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
-                        .withAcceptorConfig(new LocalSearchAcceptorConfig()
-                                .withSimulatedAnnealingStartingTemperature(temperature.text()))
-                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                        .withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves)));
+        return new SolverSetup(mode, temperature, moves, null).config(SEED, calculator.config());
     }
 }

@@ -193,10 +193,7 @@ final class Bound {
         for (int p : relaxed.fixed) {
             add(value(facts.fixedPlace[p], 1));
         }
-        int[] lots = new int[table.stocks()];
-        for (int p = 0; p < facts.plantings(); p++) {
-            lots[facts.stockOf[p]] += facts.isFixed(p) ? 0 : 1;
-        }
+        int[] lots = relaxed.lots;
         for (int s = 0; s < lots.length; s++) {
             double price = prices.at(layout.lots() + s);
             double bedless = 0;

@@ -6,8 +6,7 @@ import java.util.List;
 
 /**
  * Where the plantings of a search's working plan stand, for moves that look before they are tried: most places that
- * could be drawn lie in a bed that is full, and whether there is room is told in a hundredth of the time that a score
- * takes. Moves are put together here, one planting after the other, as a trial.
+ * could be drawn lie in a bed that is full, and whether there is room is told without asking for a score. Moves are put together here, one planting after the other, as a trial.
  */
 final class Layout {
     private static final int NONE = -1;

@@ -122,10 +122,7 @@ final class PriceScales {
                 scale[layout.shelves() + (s - facts.bench) * weeks + w] = worth / Math.max(holds, 1000);
             }
         }
-        int[] lots = new int[table.stocks()];
-        for (int p = 0; p < facts.plantings(); p++) {
-            lots[facts.stockOf[p]] += facts.isFixed(p) ? 0 : 1;
-        }
+        int[] lots = relaxed.lots;
         for (int s = 0; s < lots.length; s++) {
             int places = table.firstPlace(s + 1) - table.firstPlace(s);
             scale[layout.lots() + s] = lots[s] == 0 || places == 0 ? 0 : worthOfLots[s] / places / lots[s];

@@ -22,11 +22,14 @@ final class Relaxation {
     final int[] fixed;
     /** Whether a place is one of a planting that may be left out. */
     final boolean[] open;
+    /** Plantings of each stock that may be left out. */
+    final int[] lots;
 
     Relaxation(PlanFacts facts) {
         this.facts = facts;
         ProspectTable table = facts.table;
         open = new boolean[table.places()];
+        lots = new int[table.stocks()];
         List<Integer> bound = new ArrayList<>();
         int[] lotsOfCrop = new int[facts.season.crops().size()];
         for (int p = 0; p < facts.plantings(); p++) {
@@ -35,6 +38,7 @@ final class Relaxation {
                 bound.add(p);
             } else {
                 Arrays.fill(open, table.firstPlace(stock), table.firstPlace(stock + 1), true);
+                lots[stock]++;
                 lotsOfCrop[facts.cropOf[stock]]++;
             }
         }

@@ -39,8 +39,7 @@ public final class Search {
     private static final long FEWEST_MOVES = 20_000;
 
     /**
-     * A round brought little if it gained no more than this share of what the plan is worth beyond nothing placed. The
-     * demo farm, idle, settles after about two minutes.
+     * A round brought little if it gained no more than this share of what the plan is worth beyond nothing placed.
      */
     private static final double LITTLE = 0.005;
 
@@ -85,6 +84,17 @@ public final class Search {
             return new Found(places, score.hardScore(), score.mediumScore(), score.softScore());
         }
 
+        /** A plan with its score, computed afresh; what is fixed stands where it stands. */
+        static Found of(PlanFacts facts, int[] places) {
+            SeasonScore score = new SeasonScore(facts);
+            int[] all = places.clone();
+            for (int p = 0; p < all.length; p++) {
+                all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
+                score.settle(p, all[p]);
+            }
+            return new Found(all, score.hard(), score.medium(), score.soft());
+        }
+
         /** Whether it scores better than another, which may be missing. */
         public boolean isBetterThan(@Nullable Found other) {
             return other == null || compare(other) > 0;
@@ -127,9 +137,9 @@ public final class Search {
      */
     public Found run(int[] start) {
         int[] opening = Opening.fill(facts, start, () -> stopped);
-        Found opened = score(opening);
+        Found opened = Found.of(facts, opening);
         note(opened);
-        Found given = score(start);
+        Found given = Found.of(facts, start);
         note(given);
         if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
             searchAll(given.isBetterThan(opened) ? given : opened);
@@ -146,8 +156,8 @@ public final class Search {
         long movesLeft = limits.moves() == null ? Long.MAX_VALUE : limits.moves();
         long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PLANTING;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
-        Found nothing = score(nothingPlaced(facts));
-        SolverSetup setup = new SolverSetup(mode, Temperature.of(facts, from));
+        Found nothing = Found.of(facts, nothingPlaced(facts));
+        SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
             int round = 0;
@@ -226,17 +236,6 @@ public final class Search {
 
     private static Found found(SeasonPlan plan) {
         return Found.of(plan.places(), Objects.requireNonNull(plan.getScore()));
-    }
-
-    /** The score of a plan, computed afresh. */
-    private Found score(int[] places) {
-        SeasonScore score = new SeasonScore(facts);
-        int[] all = places.clone();
-        for (int p = 0; p < all.length; p++) {
-            all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
-            score.settle(p, all[p]);
-        }
-        return new Found(all, score.hard(), score.medium(), score.soft());
     }
 
     private void note(Found found) {

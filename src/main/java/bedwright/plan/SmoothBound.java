@@ -28,7 +28,6 @@ final class SmoothBound {
     private final SmoothSales sales;
     private final BedChains allChains;
     private final int seasons;
-    private final int[] lotsOfStock;
     /** Worth of a row's stems by part of the lists. */
     private final float[][] stemValues;
 
@@ -68,10 +67,6 @@ final class SmoothBound {
         this.fixedValues = new double[relaxed.fixed.length];
         this.fixedMm = new double[relaxed.fixed.length];
         this.bedValues = new double[allChains.beds];
-        this.lotsOfStock = new int[table.stocks()];
-        for (int p = 0; p < facts.plantings(); p++) {
-            lotsOfStock[facts.stockOf[p]] += facts.isFixed(p) ? 0 : 1;
-        }
         this.change = new double[layout.size()];
     }
 
@@ -200,8 +195,8 @@ final class SmoothBound {
                 sum -= fixedValues[i] * table.millimetres(table.row(place));
             }
         }
-        for (int s = 0; s < lotsOfStock.length; s++) {
-            sum += lotsOfStock[s] * prices[layout.lots() + s];
+        for (int s = 0; s < relaxed.lots.length; s++) {
+            sum += relaxed.lots[s] * prices[layout.lots() + s];
         }
         return sum;
     }
@@ -246,8 +241,8 @@ final class SmoothBound {
     private void changes(double[] prices, long missing) {
         Arrays.fill(rowLots, 0);
         costs.clear();
-        for (int s = 0; s < lotsOfStock.length; s++) {
-            change[layout.lots() + s] = lotsOfStock[s];
+        for (int s = 0; s < relaxed.lots.length; s++) {
+            change[layout.lots() + s] = relaxed.lots[s];
         }
         for (int place : near) {
             int row = table.row(place);

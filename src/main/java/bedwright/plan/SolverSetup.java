@@ -35,7 +35,7 @@ record SolverSetup(
 
     /**
      * The same for a round, numbered from 0. Only in every other round may a plan pass through ones in which more of what
-     * must be ours is missing: it helps where a `must` freezes the plan and costs money where none does (demo farm,
+     * must be ours is missing: meant for seasons in which it freezes the plan, it costs money where it does not (demo farm,
      * 500,000 moves: 22,667 dollars without, 22,355 with it).
      */
     SolverSetup round(int number, long itsMoves, @Nullable Duration itsTime) {
@@ -44,10 +44,16 @@ record SolverSetup(
     }
 
     Solver<SeasonPlan> solver(long seed) {
-        return SolverFactory.<SeasonPlan>create(config(seed)).buildSolver();
+        var score = new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class);
+        return SolverFactory.<SeasonPlan>create(config(seed, score)).buildSolver();
     }
 
-    private SolverConfig config(long seed) {
+    /**
+     * The solver's configuration.
+     *
+     * @param score what calculates the score
+     */
+    SolverConfig config(long seed, ScoreDirectorFactoryConfig score) {
         TerminationConfig end = new TerminationConfig().withMoveCountLimit(moves);
         if (time != null) {
             end = end.withSpentLimit(time);
@@ -63,8 +69,7 @@ record SolverSetup(
                 .withRandomSeed(seed)
                 .withSolutionClass(SeasonPlan.class)
                 .withEntityClasses(Planting.class)
-                .withScoreDirectorFactory(
-                        new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class))
+                .withScoreDirectorFactory(score)
                 .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withPhases(phase);
     }

@@ -1,6 +1,7 @@
 package bedwright.plan;
 
 import ai.timefold.solver.core.api.score.HardMediumSoftScore;
+import java.util.Arrays;
 
 /**
  * Where annealing starts: a loss so large is accepted once in e times at first.
@@ -14,21 +15,17 @@ record Temperature(long medium, long soft) {
      */
     private static final double SHARE = 0.035;
 
-    /** From what the plantings of a good plan are worth: how much better it is than nothing placed. */
-    static Temperature of(PlanFacts facts, Search.Found plan) {
-        SeasonScore empty = new SeasonScore(facts);
-        int placed = 0;
-        for (int p = 0; p < facts.plantings(); p++) {
-            if (facts.isFixed(p)) {
-                empty.settle(p, facts.fixedPlace[p]);
-            } else if (plan.places()[p] >= 0) {
-                placed++;
-            }
-        }
-        double each = SHARE / Math.max(1, placed);
+    /** From what the plantings of a good plan are worth: how much better it is than nothing placed but what is fixed. */
+    static Temperature of(Search.Found nothing, Search.Found plan) {
+        long more = placed(plan) - placed(nothing);
+        double each = SHARE / Math.max(1, more);
         return new Temperature(
-                Math.round(each * Math.max(0, plan.medium() - empty.medium())),
-                Math.max(1, Math.round(each * Math.max(0, plan.soft() - empty.soft()))));
+                Math.round(each * Math.max(0, plan.medium() - nothing.medium())),
+                Math.max(1, Math.round(each * Math.max(0, plan.soft() - nothing.soft()))));
+    }
+
+    private static long placed(Search.Found plan) {
+        return Arrays.stream(plan.places()).filter(place -> place >= 0).count();
     }
 
     String text() {
