@@ -1,5 +1,8 @@
 package bedwright.climate;
 
+import bedwright.season.Site;
+import java.util.OptionalDouble;
+
 /** Strength of gusts and what they lay flat. */
 public final class Gusts {
     /** Number of equally likely speeds over which an expectation is taken. */
@@ -32,6 +35,22 @@ public final class Gusts {
             throw new IllegalArgumentException("A probability of a quantile lies between 0 and 1, not at " + p);
         }
         return mode - scale * StrictMath.log(-StrictMath.log(p));
+    }
+
+    /**
+     * Speed in m/s that the strongest damaging gust from a side stays below in a share of the years. Gusts come with
+     * the expected number N a year, each with the distribution F of its speed, so that the year's strongest is below v
+     * with probability exp(−N(1 − F(v))).
+     *
+     * @param aYear gusts from that side in a year, expected number
+     * @param share above 0 and below 1
+     * @return nothing where a year without any damaging gust from that side is likelier than the share
+     */
+    public static OptionalDouble strongest(Site.StormSide side, double aYear, double share) {
+        double below = 1 + Math.log(share) / aYear;
+        return aYear > 0 && below > 0
+                ? OptionalDouble.of(quantile(side.mode(), side.scale(), below))
+                : OptionalDouble.empty();
     }
 
     /**

@@ -1,5 +1,6 @@
 package bedwright.command;
 
+import bedwright.climate.Gusts;
 import bedwright.season.Site;
 import bedwright.station.StationClimate;
 import bedwright.weather.StationRecord;
@@ -102,32 +103,26 @@ record Account(String file, StationRecord record, StationClimate climate) {
             return;
         }
         for (Site.StormSide side : climate.storms()) {
-            double weeks = 0;
+            double aYear = 0;
             for (Month month : Month.values()) {
-                weeks += side.gustsAWeek().get(month.getValue() - 1) * month.maxLength() / 7.0;
+                aYear += side.gustsAWeek().get(month.getValue() - 1) * month.maxLength() / 7.0;
             }
             out.printf(
                     Locale.ROOT,
                     "Damaging gusts from %s degrees: about %s a year%s%s%n",
                     Words.number(side.from()),
-                    Words.number(weeks),
-                    weeks < 1
+                    Words.number(aYear),
+                    aYear < 1
                             ? ""
                             : String.format(
                                     Locale.ROOT,
                                     "; the strongest of a usual year %.0f m/s, of 1 year in 10 %.0f m/s",
-                                    strongest(side, weeks, 0.5),
-                                    strongest(side, weeks, 0.9)),
+                                    Gusts.strongest(side, aYear, 0.5).orElseThrow(),
+                                    Gusts.strongest(side, aYear, 0.9).orElseThrow()),
                     record.kind() == StationRecord.Wind.NONE
                             ? " (assumed)"
                             : " (from " + String.format(Locale.ROOT, "%,d", basis.windDays()) + " days of wind)");
         }
-    }
-
-    /** Speed that the strongest of a Poisson number of gusts stays below with a probability. */
-    private static double strongest(Site.StormSide side, double aYear, double probability) {
-        double over = Math.min(1 - 1e-9, -Math.log(probability) / aYear);
-        return side.mode() - side.scale() * Math.log(-Math.log(1 - over));
     }
 
     /** The same for programs. */

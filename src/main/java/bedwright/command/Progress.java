@@ -8,6 +8,7 @@ import bedwright.plan.PlanFacts;
 import bedwright.plan.Search;
 import bedwright.season.Season;
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -47,10 +48,8 @@ final class Progress implements AutoCloseable {
         }
         Outcome outcome = Outcomes.of(facts, best.places());
         Season season = facts.season();
-        double money = mean(outcome.money().season());
-        String better = Double.isNaN(lastMoney)
-                ? ""
-                : String.format(Locale.ROOT, " (%+.0f)", Grains.toMoney(season, money - lastMoney));
+        double money = meanMoney(season, outcome);
+        String better = Double.isNaN(lastMoney) ? "" : String.format(Locale.ROOT, " (%+.0f)", money - lastMoney);
         lastMoney = money;
         double hours = 0;
         for (int w = 0; w < season.weeks(); w++) {
@@ -66,7 +65,7 @@ final class Progress implements AutoCloseable {
                 shortStems(outcome),
                 leftOver(outcome),
                 hours / outcome.seasons() / Grains.TICKS_AN_HOUR,
-                Words.money(season, Grains.toMoney(season, money)),
+                Words.money(season, money),
                 better,
                 outcome.broken().isEmpty() ? "" : "  a rule is still broken");
         if (terminal) {
@@ -77,12 +76,10 @@ final class Progress implements AutoCloseable {
         }
     }
 
-    private static double mean(long[] each) {
-        double sum = 0;
-        for (long one : each) {
-            sum += one;
-        }
-        return sum / each.length;
+    /** Money of a plan in the mean of the possible seasons, in main units. */
+    static double meanMoney(Season season, Outcome outcome) {
+        return Grains.toMoney(
+                season, Arrays.stream(outcome.money().season()).average().orElse(0));
     }
 
     /** Promised stems missing in the mean of the possible seasons. */

@@ -159,27 +159,13 @@ final class WeatherCommand implements Callable<Integer> {
 
     /** The site that a climate makes; what a record does not tell is as usual. */
     private Site site(StationClimate climate) {
-        return new Site(
-                latitude == null ? 0 : latitude,
-                climate.meanMin(),
-                climate.meanMax(),
-                climate.spread(),
-                climate.frost(),
-                new Site.BadSeedBed(0, 1),
-                new Site.HardWinter(0, 1),
-                climate.storms());
+        return climate.site(
+                latitude == null ? 0 : latitude, StationClimate.USUAL_SEED_BED, StationClimate.USUAL_WINTER);
     }
 
     private Season put(Season season, StationClimate climate) {
         Site before = season.site();
-        return season.with(new Site(
-                latitude == null ? before.latitude() : latitude,
-                climate.meanMin(),
-                climate.meanMax(),
-                climate.spread(),
-                climate.frost(),
-                before.badSeedBed(),
-                before.hardWinter(),
-                climate.storms()));
+        return season.with(climate.site(
+                latitude == null ? before.latitude() : latitude, before.badSeedBed(), before.hardWinter()));
     }
 }

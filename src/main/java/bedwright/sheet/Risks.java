@@ -81,24 +81,14 @@ final class Risks {
         return -Math.expm1(-sum);
     }
 
-    /**
-     * Speed in m/s that the strongest damaging gust from a side stays below in a share of the years. Gusts come with
-     * the expected number N a year, each with the distribution F of its speed, so that the year's strongest is below v
-     * with probability exp(−N(1 − F(v))).
-     *
-     * @param share above 0 and below 1
-     * @return nothing where a year without any damaging gust from that side is likelier than the share
-     */
+    /** The strongest of a side's damaging gusts in a year of 365 days: see {@link Gusts#strongest}. */
     static OptionalDouble strongest(Site.StormSide side, double share) {
         double expected = 0;
         int[] days = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
         for (int m = 0; m < days.length; m++) {
             expected += side.gustsAWeek().get(m) * days[m] / DAYS;
         }
-        double below = 1 + Math.log(share) / expected;
-        return expected > 0 && below > 0
-                ? OptionalDouble.of(Gusts.quantile(side.mode(), side.scale(), below))
-                : OptionalDouble.empty();
+        return Gusts.strongest(side, expected, share);
     }
 
     /** "west", "south-east": the nearest of eight, for degrees clockwise from north. */

@@ -4,24 +4,12 @@ import bedwright.plan.Grains;
 import bedwright.season.Rounding;
 import bedwright.season.Season;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.Locale;
 
 /** Figures and dates as a grower reads them. The same in every locale. */
 final class Say {
-    private static final String[] MONTHS = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
     /** A season longer than this meets the same date twice, so that dates need their year. */
     private static final int DAYS_WITHOUT_YEAR = 365;
 
@@ -34,7 +22,7 @@ final class Say {
     }
 
     static String month(int month) {
-        return MONTHS[month];
+        return Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     /** A whole number, halves up, with commas between thousands. */
@@ -113,7 +101,7 @@ final class Say {
 
     /** "3 May" with the month cut to three letters, for tables. */
     String shortDate(LocalDate date) {
-        String month = MONTHS[date.getMonthValue() - 1].substring(0, 3);
+        String month = month(date.getMonthValue() - 1).substring(0, 3);
         return date.getDayOfMonth() + " " + month + (withYear ? " " + date.getYear() : "");
     }
 
@@ -128,7 +116,7 @@ final class Say {
     }
 
     private static String dayAndMonth(LocalDate date) {
-        return date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1];
+        return date.getDayOfMonth() + " " + month(date.getMonthValue() - 1);
     }
 
     /** The first day of a week. */

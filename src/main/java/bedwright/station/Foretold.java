@@ -30,8 +30,8 @@ final class Foretold {
                 made.meanMax(),
                 made.spread(),
                 made.frost(),
-                new Site.BadSeedBed(0, 1),
-                new Site.HardWinter(0, 1),
+                StationClimate.USUAL_SEED_BED,
+                StationClimate.USUAL_WINTER,
                 List.of());
         Season season = BareSeason.of(site, begins, WEEKS);
         climate = SiteClimate.of(season);
@@ -52,7 +52,12 @@ final class Foretold {
         if (measure.turn() != null) {
             return frost == null ? Double.NaN : frost(frost, measure.turn(), possible);
         }
-        return measure.of(new Measure.Temperatures() {
+        return measure.of(temperatures(climate, possible));
+    }
+
+    /** What the days of a sampled season are like. */
+    static Measure.Temperatures temperatures(SiteClimate climate, PossibleSeason possible) {
+        return new Measure.Temperatures() {
             @Override
             public double min(int day) {
                 return climate.normalMin(day) + possible.deviation()[day];
@@ -62,7 +67,7 @@ final class Foretold {
             public double max(int day) {
                 return climate.normalMax(day) + possible.deviation()[day];
             }
-        });
+        };
     }
 
     /** That of the calendar year in which the season starts, or of the next one if it is past by then. */

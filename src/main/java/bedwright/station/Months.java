@@ -2,8 +2,11 @@ package bedwright.station;
 
 import bedwright.weather.StationRecord;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The months of a record. One with more than ten days missing does not count (the usual rule of weather services, from
@@ -11,20 +14,6 @@ import java.util.List;
  */
 final class Months {
     private static final int MISSING = 10;
-    private static final String[] NAMES = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
 
     private final List<Double> meanMin = new ArrayList<>();
     private final List<Double> meanMax = new ArrayList<>();
@@ -70,7 +59,8 @@ final class Months {
             if (counted < StationClimate.LEAST_YEARS) {
                 throw new TooLittleWeather(
                         "The record has " + counted + " whole month" + (counted == 1 ? "" : "s") + " of "
-                                + NAMES[month] + " (no more than " + MISSING
+                                + Month.of(month + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " (no more than "
+                                + MISSING
                                 + " days missing); a climate takes at least " + StationClimate.LEAST_YEARS
                                 + " of each month, and 30 are usual. Take a station with a longer record"
                                 + (years > counted ? ", or fill its gaps." : "."));

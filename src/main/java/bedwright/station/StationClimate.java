@@ -31,6 +31,11 @@ public record StationClimate(
     /** Below this a climate is weak. */
     private static final int GOOD_YEARS = 20;
 
+    /** Never bad. */
+    public static final Site.BadSeedBed USUAL_SEED_BED = new Site.BadSeedBed(0, 1);
+    /** Never hard. */
+    public static final Site.HardWinter USUAL_WINTER = new Site.HardWinter(0, 1);
+
     private static final double SPRING_DAYS = 5.7;
     private static final double AUTUMN_DAYS = 4.4;
 
@@ -83,6 +88,17 @@ public record StationClimate(
                 storms,
                 basis,
                 notes);
+    }
+
+    /**
+     * A site with this climate.
+     *
+     * @param latitude degrees, south negative
+     * @param badSeedBed what a record does not tell, as at the site before or {@link #USUAL_SEED_BED}
+     * @param hardWinter likewise, or {@link #USUAL_WINTER}
+     */
+    public Site site(double latitude, Site.BadSeedBed badSeedBed, Site.HardWinter hardWinter) {
+        return new Site(latitude, meanMin, meanMax, spread, frost, badSeedBed, hardWinter, storms);
     }
 
     private static List<Double> rounded(List<Double> values) {

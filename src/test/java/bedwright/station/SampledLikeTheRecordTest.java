@@ -168,7 +168,7 @@ class SampledLikeTheRecordTest {
         for (int sown : sowings) {
             Measure measure = new Measure("R5.1", true, null, sown, Measure.FIRST_FLOWER);
             double[] sampled = place.sampled().stream()
-                    .mapToDouble(possible -> measure.of(temperatures(climate, possible)))
+                    .mapToDouble(possible -> measure.of(Foretold.temperatures(climate, possible)))
                     .toArray();
             double[] were = place.years()
                     .mapToDouble(year -> place.seen().of(measure, year))
@@ -176,19 +176,5 @@ class SampledLikeTheRecordTest {
 
             assertAgree("sown on day " + sown, were, sampled, 0.5, 1);
         }
-    }
-
-    private static Measure.Temperatures temperatures(SiteClimate climate, PossibleSeason possible) {
-        return new Measure.Temperatures() {
-            @Override
-            public double min(int day) {
-                return climate.normalMin(day) + possible.deviation()[day];
-            }
-
-            @Override
-            public double max(int day) {
-                return climate.normalMax(day) + possible.deviation()[day];
-            }
-        };
     }
 }

@@ -32,15 +32,7 @@ final class Stations {
     }
 
     static Season season(StationClimate climate, double latitude, LocalDate starts, int weeks) {
-        Site site = new Site(
-                latitude,
-                climate.meanMin(),
-                climate.meanMax(),
-                climate.spread(),
-                climate.frost(),
-                new Site.BadSeedBed(0, 1),
-                new Site.HardWinter(0, 1),
-                climate.storms());
+        Site site = climate.site(latitude, StationClimate.USUAL_SEED_BED, StationClimate.USUAL_WINTER);
         return BareSeason.of(site, starts, weeks);
     }
 }
