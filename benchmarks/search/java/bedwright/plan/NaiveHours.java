@@ -26,7 +26,7 @@ final class NaiveHours {
         this.facts = facts;
         this.table = facts.table;
         this.seasons = facts.seasonCount;
-        this.lotsOfJob = new int[facts.rowOfJob.length];
+        this.lotsOfJob = new int[facts.placeOfJob.length];
         this.work = facts.fixedWork.clone();
         this.cutting = new long[seasons][facts.weeks];
         this.clearing = new long[seasons][facts.weeks];

@@ -51,7 +51,7 @@ final class StreamPlots {
             constants.add(new Part(weeks[w], facts.fixedWork[w], NO_STEMS));
         }
         this.families = new FamilyInBed[facts.bench * facts.families];
-        this.jobs = new JobHere[facts.rowOfJob.length];
+        this.jobs = new JobHere[facts.placeOfJob.length];
         this.plots = new Plot[table.places()];
         this.weeksOfRow = new List[table.rows()];
     }
@@ -178,7 +178,7 @@ final class StreamPlots {
     private JobHere job(int number) {
         JobHere known = jobs[number];
         if (known == null) {
-            int row = facts.rowOfJob[number];
+            int row = facts.table.row(facts.placeOfJob[number]);
             known = new JobHere(parts(row, table.setUp(row), false));
             jobs[number] = known;
         }

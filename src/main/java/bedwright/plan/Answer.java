@@ -13,11 +13,11 @@ final class Answer {
     private static final Rule[] RULES = Rule.values();
 
     private final long[] cost = new long[RULES.length];
-    /** Change of each season's money, grains, without what is the same in all. */
-    final long[] money;
+    /** Change of each season's money, whole grains, without what is the same in all. */
+    final double[] money;
 
     Answer(int seasons) {
-        money = new long[seasons];
+        money = new double[seasons];
     }
 
     void clear() {

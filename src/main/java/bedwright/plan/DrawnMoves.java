@@ -56,7 +56,7 @@ final class DrawnMoves implements Iterator<Put> {
         // Nothing fits anywhere: leave one where it is.
         layout.begin();
         Planting planting = any();
-        layout.move(planting, planting.place());
+        layout.move(planting, layout.place(planting));
         return layout.asMove();
     }
 
@@ -110,7 +110,7 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     private boolean tryAt(Planting planting, int to) {
-        return to >= 0 && to != planting.place() && layout.moveIfFits(planting, to);
+        return to >= 0 && to != layout.place(planting) && layout.moveIfFits(planting, to);
     }
 
     /** Any planting at any of its places. */
@@ -141,7 +141,7 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     private int shifted(Planting planting) {
-        int from = planting.place();
+        int from = layout.place(planting);
         return find(planting, table.bed(from), table.sowWeek(from) + weeks(), table.method(from));
     }
 
@@ -157,7 +157,7 @@ final class DrawnMoves implements Iterator<Put> {
         if (planting == null) {
             return false;
         }
-        int from = planting.place();
+        int from = layout.place(planting);
         for (int i = 0; i < TRIES; i++) {
             if (tryAt(planting, find(planting, random.nextInt(facts.bench), table.sowWeek(from), table.method(from)))) {
                 return true;
@@ -172,7 +172,7 @@ final class DrawnMoves implements Iterator<Put> {
         if (planting == null) {
             return false;
         }
-        int from = planting.place();
+        int from = layout.place(planting);
         int methods = facts.methods(planting.getStock());
         for (int i = 0; i < TRIES; i++) {
             int week = table.sowWeek(from) + random.nextInt(-5, 6);
@@ -191,8 +191,8 @@ final class DrawnMoves implements Iterator<Put> {
         if (one == null || other == null || one == other) {
             return false;
         }
-        int onePlace = one.place();
-        int otherPlace = other.place();
+        int onePlace = layout.place(one);
+        int otherPlace = layout.place(other);
         int oneTo = startingLike(one, onePlace, otherPlace);
         int otherTo = startingLike(other, otherPlace, onePlace);
         if (oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)) {
@@ -245,7 +245,7 @@ final class DrawnMoves implements Iterator<Put> {
             if (planting.isHeld()) {
                 continue;
             }
-            if (planting.place() < 0) {
+            if (layout.place(planting) < 0) {
                 return planting;
             }
             last = planting;
@@ -260,7 +260,7 @@ final class DrawnMoves implements Iterator<Put> {
         if (out == null || in == null || in.getStock() == out.getStock()) {
             return false;
         }
-        int to = startingLike(in, SeasonScore.NOWHERE, out.place());
+        int to = startingLike(in, SeasonScore.NOWHERE, layout.place(out));
         if (to < 0) {
             return false;
         }
@@ -275,7 +275,7 @@ final class DrawnMoves implements Iterator<Put> {
         if (planting == null) {
             return false;
         }
-        int from = planting.place();
+        int from = layout.place(planting);
         int bed = random.nextBoolean() ? table.bed(from) : random.nextInt(facts.bench);
         int week = table.sowWeek(from) + (bed == table.bed(from) || random.nextBoolean() ? weeks() : 0);
         int to = find(planting, bed, week, table.method(from));
@@ -286,7 +286,7 @@ final class DrawnMoves implements Iterator<Put> {
         int end = facts.firstPlanting(planting.getStock() + 1);
         for (int p = first; p < end && layout.moved() < MOST_LOTS; p++) {
             Planting lot = layout.planting(p);
-            if (!lot.isHeld() && lot.place() == from && !layout.moveIfFits(lot, to)) {
+            if (!lot.isHeld() && layout.place(lot) == from && !layout.moveIfFits(lot, to)) {
                 break;
             }
         }
@@ -300,7 +300,7 @@ final class DrawnMoves implements Iterator<Put> {
             return false;
         }
         int to = anyPlace(in.getStock());
-        if (to < 0 || to == in.place()) {
+        if (to < 0 || to == layout.place(in)) {
             return false;
         }
         layout.move(in, to);
@@ -311,7 +311,7 @@ final class DrawnMoves implements Iterator<Put> {
             }
             int index = start + i;
             Planting other = layout.free(index < layout.placed() ? index : index - layout.placed());
-            if (other != in && facts.holds.overlap(other.place(), to)) {
+            if (other != in && facts.holds.overlap(layout.place(other), to)) {
                 giveWay(other);
             }
         }
@@ -320,7 +320,7 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Puts a planting where there is room: some weeks away or into another bed, else nowhere. */
     private void giveWay(Planting planting) {
-        int from = planting.place();
+        int from = layout.place(planting);
         for (int i = 0; i < OTHER_PLACES; i++) {
             int to = random.nextBoolean()
                     ? shifted(planting)

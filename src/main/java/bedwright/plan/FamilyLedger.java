@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import bedwright.growth.ProspectTable;
 import java.util.Arrays;
 
 /**
@@ -11,7 +10,7 @@ import java.util.Arrays;
  */
 final class FamilyLedger {
     private final PlanFacts facts;
-    private final ProspectTable table;
+    private final Figures figures;
     private final int weeks;
     private final int families;
     /** Plantings by their first and last held week: (bed × families + family) × weeks + week. */
@@ -27,7 +26,7 @@ final class FamilyLedger {
 
     FamilyLedger(PlanFacts facts) {
         this.facts = facts;
-        this.table = facts.table;
+        this.figures = facts.figures;
         this.weeks = facts.weeks;
         this.families = facts.families;
         int cells = facts.followOnPrice == 0 ? 0 : facts.bench * families;
@@ -39,7 +38,7 @@ final class FamilyLedger {
     }
 
     void post(int place, int sign) {
-        int family = facts.familyOf[table.stock(place)];
+        int family = facts.familyOf[figures.stock(place)];
         if (family < 0) {
             return;
         }
@@ -49,9 +48,12 @@ final class FamilyLedger {
         if (isTouched.length == 0) {
             return;
         }
-        int row = table.row(place);
-        int cell = table.bed(place) * families + family;
-        if (table.heldFrom(row) >= table.heldTo(row)) {
+        int[] of = figures.of(place);
+        int bedUse = figures.start(place) + Figures.FIRST_USE;
+        int first = of[bedUse + 1];
+        int end = of[bedUse + 2];
+        int cell = figures.bed(place) * families + family;
+        if (first >= end) {
             return;
         }
         if (!isTouched[cell]) {
@@ -61,8 +63,8 @@ final class FamilyLedger {
             }
             touched[touchedCount++] = cell;
         }
-        startChange[cell * weeks + table.heldFrom(row)] += sign;
-        endChange[cell * weeks + table.heldTo(row) - 1] += sign;
+        startChange[cell * weeks + first] += sign;
+        endChange[cell * weeks + end - 1] += sign;
     }
 
     void ask(Answer answer) {

@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import bedwright.growth.ProspectTable;
 import java.util.Arrays;
 
 /**
@@ -9,7 +8,7 @@ import java.util.Arrays;
  */
 final class HoursLedger {
     private final PlanFacts facts;
-    private final ProspectTable table;
+    private final Figures figures;
     private final int weeks;
     private final int seasons;
     private final int[] lotsOfJob;
@@ -21,19 +20,20 @@ final class HoursLedger {
     private final long[] work;
 
     private final long[] workChange;
-    /** Cutting, and all work that differs between seasons: week × K + season, ticks. */
-    private final long[] cutting;
+    /**
+     * Cutting, and all work that differs between seasons: week × K + season, ticks. In doubles for the machine's sake: all
+     * are whole and far below 2⁵³.
+     */
+    private final double[] cutting;
 
-    private final long[] cuttingChange;
-    private final long[] moving;
-    private final long[] movingChange;
+    private final double[] cuttingChange;
+    private final double[] moving;
+    private final double[] movingChange;
     private final boolean[] isTouched;
-    private final int[] touched;
-    private int touchedCount;
     /** Cost of each week and season, grains. */
-    private final long[] paid;
+    private final double[] paid;
 
-    private final long[] trialPaid;
+    private final double[] trialPaid;
     private final long[] over;
     private final long[] trialOver;
     private final long[] cuttingOver;
@@ -41,22 +41,21 @@ final class HoursLedger {
 
     HoursLedger(PlanFacts facts) {
         this.facts = facts;
-        this.table = facts.table;
+        this.figures = facts.figures;
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
-        this.lotsOfJob = new int[facts.rowOfJob.length];
+        this.lotsOfJob = new int[facts.placeOfJob.length];
         this.lotChange = new int[lotsOfJob.length];
         this.isJobTouched = new boolean[lotsOfJob.length];
         this.work = facts.fixedWork.clone();
         this.workChange = new long[weeks];
-        this.cutting = new long[weeks * seasons];
-        this.cuttingChange = new long[cutting.length];
-        this.moving = new long[cutting.length];
-        this.movingChange = new long[cutting.length];
+        this.cutting = new double[weeks * seasons];
+        this.cuttingChange = new double[cutting.length];
+        this.moving = new double[cutting.length];
+        this.movingChange = new double[cutting.length];
         this.isTouched = new boolean[weeks];
-        this.touched = new int[weeks];
-        this.paid = new long[cutting.length];
-        this.trialPaid = new long[cutting.length];
+        this.paid = new double[cutting.length];
+        this.trialPaid = new double[cutting.length];
         this.over = new long[weeks];
         this.trialOver = new long[weeks];
         this.cuttingOver = new long[weeks];
@@ -65,21 +64,13 @@ final class HoursLedger {
 
     /** Posts every week as touched, so that the first question counts all work. */
     void touchAll() {
-        for (int w = 0; w < weeks; w++) {
-            touch(w);
-        }
+        Arrays.fill(isTouched, true);
     }
 
     void post(int place, int sign) {
-        int row = table.row(place);
-        int[] minutes = table.work(row);
-        int first = table.workFrom(row);
-        for (int i = 0; i < minutes.length; i++) {
-            if (minutes[i] != 0) {
-                touch(first + i);
-                workChange[first + i] += (long) sign * minutes[i] * Grains.TICKS_A_MINUTE;
-            }
-        }
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        postWork(of, start, Figures.work(of, start), sign);
         int job = facts.jobOf[place];
         if (!isJobTouched[job]) {
             isJobTouched[job] = true;
@@ -91,21 +82,29 @@ final class HoursLedger {
         lotChange[job] += sign;
     }
 
-    private void touch(int week) {
-        if (!isTouched[week]) {
-            isTouched[week] = true;
-            touched[touchedCount++] = week;
+    /** Adds the minutes of work, or of set-up, that stand from {@code at} on. */
+    private void postWork(int[] of, int start, int at, int sign) {
+        int first = of[start + Figures.WORK_FROM];
+        int count = of[start + Figures.WORK_WEEKS];
+        long ticks = (long) sign * Grains.TICKS_A_MINUTE;
+        for (int i = 0; i < count; i++) {
+            int minutes = of[at + i];
+            if (minutes != 0) {
+                isTouched[first + i] = true;
+                workChange[first + i] += ticks * minutes;
+            }
         }
     }
 
-    /** Takes the cutting and clearing of one role in one week as different: ticks from {@code at} on, by season. */
-    void postCutting(int week, int at, long[] cut, long[] cutBefore, long[] clear, long[] clearBefore) {
-        touch(week);
+    /** Takes the cutting and clearing of one role in some weeks as different: ticks from {@code at} on, by season. */
+    void postCutting(int week, int end, int at, double[] cut, double[] cutBefore, double[] clear, double[] clearBefore) {
+        Arrays.fill(isTouched, week, end, true);
         int to = week * seasons;
-        for (int k = 0; k < seasons; k++) {
-            long more = cut[at + k] - cutBefore[at + k];
-            cuttingChange[to + k] += more;
-            movingChange[to + k] += more + clear[at + k] - clearBefore[at + k];
+        int wide = (end - week) * seasons;
+        for (int i = 0; i < wide; i++) {
+            double more = cut[at + i] - cutBefore[at + i];
+            cuttingChange[to + i] += more;
+            movingChange[to + i] += more + clear[at + i] - clearBefore[at + i];
         }
     }
 
@@ -121,46 +120,61 @@ final class HoursLedger {
                 postSetUp(job, -1);
             }
         }
-        WorkWeeks limits = facts.hours;
-        long ownRate = facts.ownRate;
-        long hiredRate = facts.hiredRate;
-        long[] gain = answer.money;
-        long paidMore = 0;
-        for (int t = 0; t < touchedCount; t++) {
-            int w = touched[t];
-            long same = work[w] + workChange[w];
-            long own = limits.own()[w];
-            int at = w * seasons;
-            long sum = 0;
-            long cut = 0;
-            for (int k = 0; k < seasons; k++) {
-                long all = same + moving[at + k] + movingChange[at + k];
-                long costs = all <= own ? all * ownRate : own * ownRate + (all - own) * hiredRate;
-                long more = costs - paid[at + k];
-                trialPaid[at + k] = costs;
-                gain[k] -= more;
-                paidMore += more;
-                sum += all;
-                cut += cutting[at + k] + cuttingChange[at + k];
+        double paidMore = 0;
+        for (int w = 0; w < weeks; w++) {
+            if (isTouched[w]) {
+                paidMore += ask(w, answer);
             }
-            trialOver[w] = over(sum, own == WorkWeeks.UNLIMITED ? own : own + limits.hired()[w]);
-            trialCuttingOver[w] = over(cut, limits.cutting()[w]);
-            answer.add(Rule.HOURS, trialOver[w] - over[w]);
-            answer.add(Rule.CUTTING_HOURS, trialCuttingOver[w] - cuttingOver[w]);
         }
-        answer.add(Rule.HOURS_PAID, paidMore);
+        answer.add(Rule.HOURS_PAID, (long) paidMore);
+    }
+
+    /** What a week costs more, over all seasons. */
+    private double ask(int w, Answer answer) {
+        WorkWeeks limits = facts.hours;
+        long own = limits.own()[w];
+        long same = work[w] + workChange[w];
+        int at = w * seasons;
+        double paidMore = pay(at, same, own, answer.money);
+        trialOver[w] = own >= WorkWeeks.UNLIMITED
+                ? 0
+                : over(seasons * same + (long) sum(moving, movingChange, at), own + limits.hired()[w]);
+        trialCuttingOver[w] = over((long) sum(cutting, cuttingChange, at), limits.cutting()[w]);
+        answer.add(Rule.HOURS, trialOver[w] - over[w]);
+        answer.add(Rule.CUTTING_HOURS, trialCuttingOver[w] - cuttingOver[w]);
+        return paidMore;
+    }
+
+    /** What a week costs in each season: own hours as far as there are, the others hired. */
+    private double pay(int at, double same, double own, double[] gain) {
+        double rate = facts.ownRate;
+        double dearer = facts.hiredRate - facts.ownRate;
+        double paidMore = 0;
+        for (int k = 0; k < seasons; k++) {
+            double all = same + moving[at + k] + movingChange[at + k];
+            double costs = all * rate + Math.max(0, all - own) * dearer;
+            trialPaid[at + k] = costs;
+            gain[k] -= costs - paid[at + k];
+        }
+        for (int k = 0; k < seasons; k++) {
+            paidMore += trialPaid[at + k] - paid[at + k];
+        }
+        return paidMore;
+    }
+
+    private double sum(double[] values, double[] changes, int at) {
+        double sum = 0;
+        for (int i = at; i < at + seasons; i++) {
+            sum += values[i] + changes[i];
+        }
+        return sum;
     }
 
     private void postSetUp(int job, int sign) {
-        int row = facts.rowOfJob[job];
-        int[] minutes = table.setUp(row);
-        int first = table.workFrom(row);
-        for (int i = 0; i < minutes.length; i++) {
-            if (minutes[i] != 0) {
-                touch(first + i);
-                workChange[first + i] += (long) sign * minutes[i] * Grains.TICKS_A_MINUTE;
-            }
-        }
+        int place = facts.placeOfJob[job];
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        postWork(of, start, Figures.work(of, start) + of[start + Figures.WORK_WEEKS], sign);
     }
 
     /** Ticks beyond a week's limit, summed over the seasons. */
@@ -169,17 +183,18 @@ final class HoursLedger {
     }
 
     void commit() {
-        for (int t = 0; t < touchedCount; t++) {
-            int w = touched[t];
-            int at = w * seasons;
-            work[w] += workChange[w];
-            for (int k = at; k < at + seasons; k++) {
-                cutting[k] += cuttingChange[k];
-                moving[k] += movingChange[k];
-                paid[k] = trialPaid[k];
+        for (int w = 0; w < weeks; w++) {
+            if (isTouched[w]) {
+                work[w] += workChange[w];
+                int at = w * seasons;
+                for (int k = at; k < at + seasons; k++) {
+                    cutting[k] += cuttingChange[k];
+                    moving[k] += movingChange[k];
+                }
+                System.arraycopy(trialPaid, at, paid, at, seasons);
+                over[w] = trialOver[w];
+                cuttingOver[w] = trialCuttingOver[w];
             }
-            over[w] = trialOver[w];
-            cuttingOver[w] = trialCuttingOver[w];
         }
         for (int t = 0; t < touchedJobCount; t++) {
             lotsOfJob[touchedJobs[t]] += lotChange[touchedJobs[t]];
@@ -188,15 +203,15 @@ final class HoursLedger {
     }
 
     void forget() {
-        for (int t = 0; t < touchedCount; t++) {
-            int w = touched[t];
-            int at = w * seasons;
-            workChange[w] = 0;
-            Arrays.fill(cuttingChange, at, at + seasons, 0);
-            Arrays.fill(movingChange, at, at + seasons, 0);
-            isTouched[w] = false;
+        for (int w = 0; w < weeks; w++) {
+            if (isTouched[w]) {
+                int at = w * seasons;
+                workChange[w] = 0;
+                Arrays.fill(cuttingChange, at, at + seasons, 0);
+                Arrays.fill(movingChange, at, at + seasons, 0);
+                isTouched[w] = false;
+            }
         }
-        touchedCount = 0;
         for (int t = 0; t < touchedJobCount; t++) {
             lotChange[touchedJobs[t]] = 0;
             isJobTouched[touchedJobs[t]] = false;
@@ -220,6 +235,6 @@ final class HoursLedger {
     }
 
     long paid(int week, int k) {
-        return paid[week * seasons + k];
+        return (long) paid[week * seasons + k];
     }
 }

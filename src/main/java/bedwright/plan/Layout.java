@@ -23,6 +23,8 @@ final class Layout {
 
     private final List<Planting> moved = new ArrayList<>();
     private final List<Integer> to = new ArrayList<>();
+    /** What had been posted before the last was moved. */
+    private int before;
 
     Layout(PlanFacts facts) {
         this.facts = facts;
@@ -110,19 +112,25 @@ final class Layout {
         to.clear();
     }
 
+    /** Where a planting stands, before the trial. */
+    int place(Planting planting) {
+        return place[planting.getId()];
+    }
+
     /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
     void move(Planting planting, int at) {
-        post(planting.place(), -1);
+        before = room.posted();
+        post(place(planting), -1);
         post(at, 1);
         moved.add(planting);
         to.add(at);
     }
 
-    /** Takes back the last that was moved in the trial. */
+    /** Takes back the last that was moved in the trial; once. */
     void takeBack() {
-        Planting planting = moved.removeLast();
-        post(to.removeLast(), -1);
-        post(planting.place(), 1);
+        moved.removeLast();
+        to.removeLast();
+        room.backTo(before);
     }
 
     /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
@@ -142,7 +150,8 @@ final class Layout {
     private boolean hasBedRoom(Planting planting, int at) {
         Holds holds = facts.holds;
         int bed = holds.bed(at);
-        boolean alone = moved.isEmpty() && (planting.place() < 0 || holds.bed(planting.place()) != bed);
+        int from = place(planting);
+        boolean alone = moved.isEmpty() && (from < 0 || holds.bed(from) != bed);
         return !alone || room.has(bed, holds.from(at), holds.to(at), holds.millimetres(at));
     }
 

@@ -57,8 +57,8 @@ public final class PlanFacts {
     final int families;
     /** Job of each place: lots of one crop with the same bed, week and method share one. */
     final int[] jobOf;
-    /** A row of figures of each job: all places of a job have the same set-up. */
-    final int[] rowOfJob;
+    /** A place of each job: all of them have the same set-up. */
+    final int[] placeOfJob;
     /** Whether the family of a place was in its bed too few years ago. */
     final boolean[] restBroken;
     /** The one place of a planting that is fixed, or −1. */
@@ -68,6 +68,7 @@ public final class PlanFacts {
     final int[] free;
 
     final Holds holds;
+    final Figures figures;
     private final int[] firstPlanting;
     private @Nullable Givers givers;
 
@@ -116,8 +117,9 @@ public final class PlanFacts {
             firstPlanting[s + 1] += firstPlanting[s];
         }
         this.holds = new Holds(table);
+        this.figures = figures();
         this.jobOf = new int[table.places()];
-        this.rowOfJob = jobs();
+        this.placeOfJob = jobs();
         this.restBroken = new boolean[table.places()];
         markBrokenRest();
         this.fixedPlace = new int[stockOf.length];
@@ -223,9 +225,22 @@ public final class PlanFacts {
         return -1;
     }
 
+    private Figures figures() {
+        int[] cell = new int[kinds.size()];
+        int[] role = new int[cell.length];
+        for (int n = 0; n < cell.length; n++) {
+            cell[n] = cells.of(n);
+            role[n] = kinds.role(n);
+        }
+        return new Figures(
+                table,
+                new Figures.Kinds(weeks, cell, role),
+                new Figures.Numbers(bench, trays, firstNet, cover));
+    }
+
     private int[] jobs() {
         Map<List<Integer>, Integer> numbers = new HashMap<>();
-        List<Integer> rows = new ArrayList<>();
+        List<Integer> first = new ArrayList<>();
         for (int place = 0; place < jobOf.length; place++) {
             int stock = table.stock(place);
             boolean standing = stock >= season.pool().size();
@@ -233,13 +248,13 @@ public final class PlanFacts {
             List<Integer> key = List.of(owner, table.bed(place), table.sowWeek(place), table.method(place));
             Integer job = numbers.get(key);
             if (job == null) {
-                job = rows.size();
+                job = first.size();
                 numbers.put(key, job);
-                rows.add(table.row(place));
+                first.add(place);
             }
             jobOf[place] = job;
         }
-        return rows.stream().mapToInt(Integer::intValue).toArray();
+        return first.stream().mapToInt(Integer::intValue).toArray();
     }
 
     private void markBrokenRest() {

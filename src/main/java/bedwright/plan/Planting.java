@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  */
 @PlanningEntity
 public class Planting {
+    private static final int UNKNOWN = -2;
+
     private int id;
     private int stock;
     private boolean held;
@@ -20,6 +22,8 @@ public class Planting {
     private @Nullable Integer bed;
     private @Nullable Integer sowWeek;
     private @Nullable Integer method;
+    /** Its place as last worked out, or {@link #UNKNOWN}. */
+    private int place = UNKNOWN;
 
     /** For the solver, which copies plantings. */
     public Planting() {}
@@ -48,6 +52,7 @@ public class Planting {
 
     public void setStock(int stock) {
         this.stock = stock;
+        place = UNKNOWN;
     }
 
     /** Whether it is held in place. */
@@ -76,6 +81,7 @@ public class Planting {
 
     public void setBed(@Nullable Integer bed) {
         this.bed = bed;
+        place = UNKNOWN;
     }
 
     /** Week of the season in which it is sown, set or started in trays, or null. */
@@ -86,6 +92,7 @@ public class Planting {
 
     public void setSowWeek(@Nullable Integer sowWeek) {
         this.sowWeek = sowWeek;
+        place = UNKNOWN;
     }
 
     /** Index of its method in the crop's list, or null. */
@@ -96,10 +103,18 @@ public class Planting {
 
     public void setMethod(@Nullable Integer method) {
         this.method = method;
+        place = UNKNOWN;
     }
 
     /** Its place in the table of prospects; {@link SeasonScore#NOWHERE} unless all three are set and it is offered. */
     int place() {
+        if (place == UNKNOWN) {
+            place = find();
+        }
+        return place;
+    }
+
+    private int find() {
         Integer b = bed;
         Integer w = sowWeek;
         Integer m = method;
@@ -108,16 +123,17 @@ public class Planting {
     }
 
     /** Puts it at a place, or nowhere; only before or after solving. */
-    void put(int place) {
+    void put(int to) {
         ProspectTable t = table;
-        if (place < 0 || t == null) {
+        place = UNKNOWN;
+        if (to < 0 || t == null) {
             bed = null;
             sowWeek = null;
             method = null;
         } else {
-            bed = t.bed(place);
-            sowWeek = t.sowWeek(place);
-            method = t.method(place);
+            bed = t.bed(to);
+            sowWeek = t.sowWeek(to);
+            method = t.method(to);
         }
     }
 

@@ -50,7 +50,7 @@ final class Relaxation {
     private double[] shares(int[] lotsOfCrop) {
         ProspectTable table = facts.table;
         double[] shares = new double[table.places()];
-        int[] most = new int[facts.rowOfJob.length];
+        int[] most = new int[facts.placeOfJob.length];
         for (int place = 0; place < shares.length; place++) {
             int stock = table.stock(place);
             int lots = stock < facts.season.pool().size() ? lotsOfCrop[facts.cropOf[stock]] : 1;

@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import bedwright.growth.ProspectTable;
 import java.util.Arrays;
 import java.util.List;
 
@@ -8,84 +7,86 @@ import java.util.List;
  * What plantings take up by the week of beds, bench and stocks, with the rules {@link Rule#BED_ROOM}, {@link
  * Rule#BENCH_ROOM}, {@link Rule#STOCK_ROOM} and {@link Rule#EXTRA_STOCK}.
  *
- * <p>Holds what is used by the plan it measures from; a trial posts changes, asks what they cost and takes them back.
+ * <p>Holds what is used by the plan it measures from. A trial is a list of uses, added or taken away; as a rule they fit
+ * where nothing is overfull, and then cost nothing, so they are looked at where they lie. Only else are they summed up by
+ * the week.
  */
 final class RoomLedger {
-    private final PlanFacts facts;
-    private final ProspectTable table;
+    private final Figures figures;
     private final int weeks;
     private final Shelf[] shelves;
     private final int[] used;
+    /** How much each shelf holds, as far as an int goes. */
+    private final int[] holds;
+
+    private final boolean[] canGrow;
+    /** Whether more is used than there is, in the plan measured from. */
+    private final boolean[] isOver;
+
+    private int[] shelf = new int[32];
+    private int[] first = new int[32];
+    private int[] end = new int[32];
+    private int[] amount = new int[32];
+    private int uses;
+
     private final int[] change;
-    private final int[] touched;
-    private final int[] from;
-    private final int[] to;
-    private int touchedCount;
+    private final boolean[] isTouched;
+    private boolean isSummed;
 
     RoomLedger(PlanFacts facts) {
-        this.facts = facts;
-        this.table = facts.table;
+        this.figures = facts.figures;
         this.weeks = facts.weeks;
         List<Shelf> all = facts.shelves;
         this.shelves = all.toArray(Shelf[]::new);
         this.used = new int[shelves.length * weeks];
         this.change = new int[used.length];
-        this.touched = new int[shelves.length];
-        this.from = new int[shelves.length];
-        this.to = new int[shelves.length];
+        this.isTouched = new boolean[shelves.length];
+        this.isOver = new boolean[shelves.length];
+        this.holds = new int[shelves.length];
+        this.canGrow = new boolean[shelves.length];
+        for (int s = 0; s < holds.length; s++) {
+            holds[s] = (int) Math.min(shelves[s].holds(), Integer.MAX_VALUE);
+            canGrow[s] = shelves[s].price() > 0;
+        }
     }
 
     /** Adds (sign 1) or takes away (sign −1) what a place takes up. */
     void post(int place, int sign) {
-        int row = table.row(place);
-        put(table.bed(place), table.heldFrom(row), table.heldTo(row), sign * table.millimetres(row));
-        int cells = table.cells(row);
-        if (cells > 0) {
-            put(facts.bench, table.benchFrom(row), table.benchTo(row), sign * cells);
-            put(facts.trays, table.trayFrom(row), table.trayTo(row), sign * cells);
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        int count = of[start + Figures.USES];
+        if (uses + count > shelf.length) {
+            grow(2 * (uses + count));
         }
-        int net = table.net(row);
-        if (net >= 0) {
-            put(facts.firstNet + net, table.netFrom(row), table.netTo(row), sign * table.netMillimetres(row));
-        }
-        put(facts.cover, table.coverFrom(row), table.coverTo(row), sign * table.millimetres(row));
-    }
-
-    private void put(int shelf, int first, int end, int amount) {
-        if (first >= end) {
-            return;
-        }
-        if (to[shelf] == 0) {
-            touched[touchedCount++] = shelf;
-            from[shelf] = first;
-            to[shelf] = end;
-        } else {
-            from[shelf] = Math.min(from[shelf], first);
-            to[shelf] = Math.max(to[shelf], end);
-        }
-        int at = shelf * weeks;
-        for (int w = first; w < end; w++) {
-            change[at + w] += amount;
+        for (int u = 0, at = start + Figures.FIRST_USE; u < count; u++, at += Figures.A_USE) {
+            shelf[uses] = u == 0 ? figures.bed(place) : of[at];
+            first[uses] = of[at + 1];
+            end[uses] = of[at + 2];
+            amount[uses] = sign * of[at + 3];
+            uses++;
         }
     }
 
-    /** Adds to an answer what the posted changes cost more, or less. */
-    void ask(Answer answer) {
-        for (int t = 0; t < touchedCount; t++) {
-            Shelf shelf = shelves[touched[t]];
-            int at = touched[t] * weeks;
-            long more = shelf.price() > 0
-                    ? overPeak(shelf, at, 1) - overPeak(shelf, at, 0)
-                    : overSum(shelf, at, from[touched[t]], to[touched[t]]);
-            if (more != 0) {
-                answer.add(shelf.rule(), more * (shelf.price() > 0 ? shelf.price() : shelf.hard()));
-            }
-        }
+    private void grow(int length) {
+        shelf = Arrays.copyOf(shelf, length);
+        first = Arrays.copyOf(first, length);
+        end = Arrays.copyOf(end, length);
+        amount = Arrays.copyOf(amount, length);
+    }
+
+    /** How much is posted, to come back to with {@link #backTo}. */
+    int posted() {
+        return uses;
+    }
+
+    /** Takes back what was posted since. */
+    void backTo(int posted) {
+        uses = posted;
     }
 
     /** Whether a shelf has room for so much more in all weeks of a stretch, beside what the plan measured from uses. */
     boolean has(int shelf, int first, int end, int amount) {
-        long most = shelves[shelf].holds() - amount;
+        int most = holds[shelf] - amount;
         int at = shelf * weeks;
         for (int w = at + first; w < at + end; w++) {
             if (used[w] > most) {
@@ -97,63 +98,117 @@ final class RoomLedger {
 
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
     boolean isWorse() {
-        for (int t = 0; t < touchedCount; t++) {
-            int index = touched[t];
-            Shelf shelf = shelves[index];
-            if (shelf.price() == 0 && isWorse(shelf.holds(), index * weeks, from[index], to[index])) {
+        for (int u = 0; u < uses; u++) {
+            if (amount[u] > 0 && !canGrow[shelf[u]] && isBeyond(u)) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean isWorse(long holds, int at, int first, int end) {
-        for (int w = at + first; w < at + end; w++) {
-            if (change[w] > 0 && used[w] + change[w] > holds) {
+    /** Whether with the posted changes more is used than there is in a week of use u that takes more than before. */
+    private boolean isBeyond(int u) {
+        int s = shelf[u];
+        int others = 0;
+        for (int o = 0; o < uses; o++) {
+            others += shelf[o] == s && first[o] < end[u] && first[u] < end[o] ? 1 : 0;
+        }
+        return others == 1 ? !has(s, first[u], end[u], amount[u]) : isBeyond(u, s);
+    }
+
+    private boolean isBeyond(int u, int s) {
+        int at = s * weeks;
+        for (int w = first[u]; w < end[u]; w++) {
+            int more = 0;
+            for (int o = 0; o < uses; o++) {
+                more += shelf[o] == s && first[o] <= w && w < end[o] ? amount[o] : 0;
+            }
+            if (more > 0 && used[at + w] + more > holds[s]) {
                 return true;
             }
         }
         return false;
     }
 
-    private long overSum(Shelf shelf, int at, int first, int end) {
-        long holds = shelf.holds();
+    /** Adds to an answer what the posted changes cost more, or less. */
+    void ask(Answer answer) {
+        if (fitsAsBefore()) {
+            return;
+        }
+        sumUp();
+        for (int s = 0; s < shelves.length; s++) {
+            if (isTouched[s]) {
+                Shelf one = shelves[s];
+                long more = canGrow[s]
+                        ? overPeak(one, s * weeks, 1) - overPeak(one, s * weeks, 0)
+                        : overSum(one, s * weeks);
+                answer.add(one.rule(), more * (canGrow[s] ? one.price() : one.hard()));
+            }
+        }
+    }
+
+    /** Whether nothing was overfull where the changes lie, and nothing is. */
+    private boolean fitsAsBefore() {
+        for (int u = 0; u < uses; u++) {
+            if (isOver[shelf[u]] || (amount[u] > 0 && isBeyond(u))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void sumUp() {
+        isSummed = true;
+        for (int u = 0; u < uses; u++) {
+            isTouched[shelf[u]] = true;
+            int at = shelf[u] * weeks;
+            for (int w = at + first[u]; w < at + end[u]; w++) {
+                change[w] += amount[u];
+            }
+        }
+    }
+
+    private long overSum(Shelf shelf, int at) {
+        long most = shelf.holds();
         long more = 0;
-        for (int w = first; w < end; w++) {
-            int before = used[at + w];
-            more += Math.max(0, before + change[at + w] - holds) - Math.max(0, before - holds);
+        for (int w = at; w < at + weeks; w++) {
+            int before = used[w];
+            more += Math.max(0, before + change[w] - most) - Math.max(0, before - most);
         }
         return more;
     }
 
     private long overPeak(Shelf shelf, int at, int withChange) {
         long peak = shelf.holds();
-        for (int w = 0; w < weeks; w++) {
-            peak = Math.max(peak, used[at + w] + withChange * change[at + w]);
+        for (int w = at; w < at + weeks; w++) {
+            peak = Math.max(peak, used[w] + withChange * change[w]);
         }
         return peak - shelf.holds();
     }
 
     /** Makes the posted changes part of what is used. */
     void commit() {
-        for (int t = 0; t < touchedCount; t++) {
-            int at = touched[t] * weeks;
-            for (int w = from[touched[t]]; w < to[touched[t]]; w++) {
-                used[at + w] += change[at + w];
+        for (int u = 0; u < uses; u++) {
+            int at = shelf[u] * weeks;
+            for (int w = at + first[u]; w < at + end[u]; w++) {
+                used[w] += amount[u];
             }
+        }
+        for (int u = 0; u < uses; u++) {
+            int s = shelf[u];
+            isOver[s] = !has(s, 0, weeks, 0);
         }
         forget();
     }
 
     /** Takes the posted changes back. */
     void forget() {
-        for (int t = 0; t < touchedCount; t++) {
-            int shelf = touched[t];
-            int at = shelf * weeks;
-            Arrays.fill(change, at + from[shelf], at + to[shelf], 0);
-            to[shelf] = 0;
+        uses = 0;
+        if (isSummed) {
+            isSummed = false;
+            Arrays.fill(change, 0);
+            Arrays.fill(isTouched, false);
         }
-        touchedCount = 0;
     }
 
     /** What is used of a shelf in a week: mm or cells. */

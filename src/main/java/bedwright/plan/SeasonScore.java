@@ -71,7 +71,7 @@ final class SeasonScore {
         stems.post(at, sign);
         hours.post(at, sign);
         families.post(at, sign);
-        material += sign * facts.table.material(facts.table.row(at)) * Grains.A_SMALLEST_UNIT;
+        material += sign * facts.figures.material(at);
     }
 
     /** Answers what the posted changes would cost more, or less, by rule. */
@@ -104,7 +104,7 @@ final class SeasonScore {
             costs[rule.ordinal()] += answer.cost(rule);
         }
         for (int k = 0; k < money.length; k++) {
-            money[k] += answer.money[k];
+            money[k] += (long) answer.money[k];
         }
         room.commit();
         stems.commit();
@@ -143,7 +143,7 @@ final class SeasonScore {
     long softAfter() {
         long constant = everySeason + answer.everySeason();
         for (int k = 0; k < money.length; k++) {
-            trialMoney[k] = money[k] + answer.money[k] - constant;
+            trialMoney[k] = money[k] + (long) answer.money[k] - constant;
         }
         return withCaution(trialMoney);
     }

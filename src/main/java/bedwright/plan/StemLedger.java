@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import bedwright.growth.ProspectTable;
 import java.util.Arrays;
 
 /**
@@ -12,13 +11,11 @@ import java.util.Arrays;
  */
 final class StemLedger {
     private final PlanFacts facts;
-    private final ProspectTable table;
+    private final Figures figures;
     private final HoursLedger hours;
     private final int seasons;
     private final int weeks;
     private final int roles;
-    private final int[] cellOfNode;
-    private final int[] roleOfNode;
     /** Stems of each kind with all within it, as far as they can be sold: see {@link Filling#add}. */
     private final int[] sums;
 
@@ -26,87 +23,94 @@ final class StemLedger {
     private final boolean[] isKindTouched;
     /** Stems of each cell, all kinds together. */
     private final int[] came;
-    /** Money, cutting ticks and clearing ticks of each cell: cell × K + season. */
-    private final long[] money;
+    /**
+     * Money, cutting ticks and clearing ticks of each cell: cell × K + season. In doubles for the machine's sake: all are
+     * whole and far below 2⁵³.
+     */
+    private final double[] money;
 
-    private final long[] cutting;
-    private final long[] clearing;
+    private final double[] cutting;
+    private final double[] clearing;
     private final long[] missing;
-    private final int[] touched;
+    /** Runs of stems that were posted: kind and first week, role and first week, weeks. */
+    private int[] runs = new int[96];
+
+    private int runsEnd;
     private final boolean[] isTouched;
-    private int touchedCount;
     private final Filling.Result result;
-    private final long[] trialMoney;
-    private final long[] trialCutting;
-    private final long[] trialClearing;
+    private final double[] trialMoney;
+    private final double[] trialCutting;
+    private final double[] trialClearing;
     private final long[] trialMissing;
 
     StemLedger(PlanFacts facts, HoursLedger hours) {
         this.facts = facts;
-        this.table = facts.table;
+        this.figures = facts.figures;
         this.hours = hours;
         this.seasons = facts.seasonCount;
         this.weeks = facts.weeks;
         this.roles = facts.fillings.length;
-        this.cellOfNode = new int[facts.kinds.size()];
-        this.roleOfNode = new int[cellOfNode.length];
-        for (int n = 0; n < cellOfNode.length; n++) {
-            cellOfNode[n] = facts.cells.of(n);
-            roleOfNode[n] = facts.kinds.role(n);
-        }
         int cells = facts.weeks * roles;
         this.sums = new int[weeks * facts.cells.size() * seasons];
         this.change = new int[sums.length];
         this.isKindTouched = new boolean[weeks * facts.cells.size()];
         this.came = new int[cells * seasons];
-        this.money = new long[cells * seasons];
-        this.cutting = new long[cells * seasons];
-        this.clearing = new long[cells * seasons];
+        this.money = new double[cells * seasons];
+        this.cutting = new double[cells * seasons];
+        this.clearing = new double[cells * seasons];
         this.missing = new long[cells];
-        this.touched = new int[cells];
         this.isTouched = new boolean[cells];
         this.result = new Filling.Result(facts.weeks, seasons);
-        this.trialMoney = new long[cells * seasons];
-        this.trialCutting = new long[cells * seasons];
-        this.trialClearing = new long[cells * seasons];
+        this.trialMoney = new double[cells * seasons];
+        this.trialCutting = new double[cells * seasons];
+        this.trialClearing = new double[cells * seasons];
         this.trialMissing = new long[cells];
     }
 
     /** Posts every cell as touched, so that the first question fills all weeks. */
     void touchAll() {
-        for (int cell = 0; cell < isTouched.length; cell++) {
-            touch(cell);
-        }
+        Arrays.fill(isTouched, true);
     }
 
     void post(int place, int sign) {
-        int row = table.row(place);
-        int[] gives = table.stems(row);
-        int blocks = table.blocks(row);
-        for (int b = 0; b < blocks; b++) {
-            int node = table.blockNode(row, b);
-            int week = table.blockWeek(row, b);
-            int kindWeek = cellOfNode[node] * weeks + week;
-            touch(roleOfNode[node] * weeks + week);
-            isKindTouched[kindWeek] = true;
-            int at = kindWeek * seasons;
-            int from = b * seasons;
-            if (sign > 0) {
-                for (int k = 0; k < seasons; k++) {
-                    change[at + k] += gives[from + k];
-                }
-            } else {
-                for (int k = 0; k < seasons; k++) {
-                    change[at + k] -= gives[from + k];
-                }
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        int count = of[start + Figures.RUNS];
+        int at = Figures.runs(of, start);
+        int from = at + count * Figures.A_RUN;
+        if (runsEnd + count * Figures.A_RUN > runs.length) {
+            runs = Arrays.copyOf(runs, 2 * (runsEnd + count * Figures.A_RUN));
+        }
+        for (int r = 0; r < count; r++, at += Figures.A_RUN) {
+            int kindWeek = of[at];
+            int cell = of[at + 1];
+            int length = of[at + 2];
+            runs[runsEnd++] = kindWeek;
+            runs[runsEnd++] = cell;
+            runs[runsEnd++] = length;
+            for (int w = 0; w < length; w++) {
+                isKindTouched[kindWeek + w] = true;
+                isTouched[cell + w] = true;
             }
+            int wide = length * seasons;
+            if (sign > 0) {
+                plus(change, kindWeek * seasons, of, from, wide);
+            } else {
+                minus(change, kindWeek * seasons, of, from, wide);
+            }
+            from += wide;
         }
     }
 
-    private void touch(int cell) {
-        if (!isTouched[cell]) {
-            isTouched[cell] = true;
-            touched[touchedCount++] = cell;
+    private static void plus(int[] sum, int at, int[] more, int from, int wide) {
+        for (int i = 0; i < wide; i++) {
+            sum[at + i] += more[from + i];
+        }
+    }
+
+    private static void minus(int[] sum, int at, int[] less, int from, int wide) {
+        for (int i = 0; i < wide; i++) {
+            sum[at + i] -= less[from + i];
         }
     }
 
@@ -125,53 +129,72 @@ final class StemLedger {
                 }
                 Filling filling = facts.fillings[role];
                 filling.fill(week, end, sums, change, isKindTouched, result);
-                for (int w = week; w < end; w++) {
-                    compare(filling, w, w - week, answer);
-                }
+                compare(filling, week, end, answer);
                 week = end;
             }
         }
     }
 
-    /** Compares week t of the filled ones with what it was. */
-    private void compare(Filling filling, int week, int t, Answer answer) {
-        long[] gain = answer.money;
+    /** Compares the weeks that were filled with what they were. */
+    private void compare(Filling filling, int week, int end, Answer answer) {
         int cell = filling.role * weeks + week;
         int at = cell * seasons;
-        int from = t * seasons;
-        long cutRate = filling.cutRate;
-        long clearRate = filling.clearRate;
-        for (int k = 0; k < seasons; k++) {
-            long bringsNow = (long) result.money[from + k];
-            long servedNow = result.served[from + k];
-            trialMoney[at + k] = bringsNow;
-            trialCutting[at + k] = cutRate * servedNow;
-            trialClearing[at + k] = clearRate * (came[at + k] + result.came[from + k] - servedNow);
-            gain[k] += bringsNow - money[at + k];
+        int wide = (end - week) * seasons;
+        System.arraycopy(result.money, 0, trialMoney, at, wide);
+        work(trialCutting, at, result.served, filling.cutRate, wide);
+        clear(at, filling.clearRate, wide);
+        for (int t = 0; t < end - week; t++) {
+            gain(answer.money, result.money, t * seasons, at + t * seasons);
+            trialMissing[cell + t] = result.missing[t];
+            answer.add(Rule.MUST_BE_OURS, result.missing[t] - missing[cell + t]);
         }
-        trialMissing[cell] = result.missing[t];
-        answer.add(Rule.MUST_BE_OURS, result.missing[t] - missing[cell]);
-        hours.postCutting(week, at, trialCutting, cutting, trialClearing, clearing);
+        hours.postCutting(week, end, at, trialCutting, cutting, trialClearing, clearing);
+    }
+
+    private static void work(double[] ticks, int at, int[] stems, double rate, int wide) {
+        for (int i = 0; i < wide; i++) {
+            ticks[at + i] = rate * stems[i];
+        }
+    }
+
+    private void clear(int at, double rate, int wide) {
+        int[] more = result.came;
+        int[] served = result.served;
+        for (int i = 0; i < wide; i++) {
+            trialClearing[at + i] = rate * (came[at + i] + more[i] - served[i]);
+        }
+    }
+
+    private void gain(double[] gain, double[] now, int from, int at) {
+        for (int k = 0; k < seasons; k++) {
+            gain[k] += now[from + k] - money[at + k];
+        }
     }
 
     void commit() {
-        for (int t = 0; t < touchedCount; t++) {
-            int cell = touched[t];
-            int at = cell * seasons;
-            System.arraycopy(trialMoney, at, money, at, seasons);
-            System.arraycopy(trialCutting, at, cutting, at, seasons);
-            System.arraycopy(trialClearing, at, clearing, at, seasons);
-            missing[cell] = trialMissing[cell];
+        for (int cell = 0; cell < isTouched.length; cell++) {
+            if (isTouched[cell]) {
+                int at = cell * seasons;
+                System.arraycopy(trialMoney, at, money, at, seasons);
+                System.arraycopy(trialCutting, at, cutting, at, seasons);
+                System.arraycopy(trialClearing, at, clearing, at, seasons);
+                missing[cell] = trialMissing[cell];
+            }
+        }
+        for (int r = 0; r < runsEnd; r += Figures.A_RUN) {
+            int cell = runs[r + 1];
             Filling filling = facts.fillings[cell / weeks];
-            int week = cell % weeks;
-            for (int n = 0; n < filling.nodes; n++) {
-                int kindWeek = (filling.firstNode + n) * weeks + week;
+            for (int w = 0; w < runs[r + 2]; w++) {
+                int kindWeek = runs[r] + w;
+                // The same kind and week may be in several runs, whose sum is added once.
                 if (isKindTouched[kindWeek]) {
+                    isKindTouched[kindWeek] = false;
+                    int at = (cell + w) * seasons;
                     int from = kindWeek * seasons;
                     for (int k = 0; k < seasons; k++) {
                         came[at + k] += change[from + k];
                     }
-                    filling.add(sums, change, n, week, result);
+                    filling.add(sums, change, kindWeek / weeks - filling.firstNode, kindWeek % weeks, result);
                 }
             }
         }
@@ -179,19 +202,16 @@ final class StemLedger {
     }
 
     void forget() {
-        for (int t = 0; t < touchedCount; t++) {
-            int cell = touched[t];
-            Filling filling = facts.fillings[cell / weeks];
-            int end = (filling.firstNode + filling.nodes) * weeks;
-            for (int n = filling.firstNode * weeks + cell % weeks; n < end; n += weeks) {
-                if (isKindTouched[n]) {
-                    isKindTouched[n] = false;
-                    Arrays.fill(change, n * seasons, (n + 1) * seasons, 0);
-                }
+        for (int r = 0; r < runsEnd; r += Figures.A_RUN) {
+            int kindWeek = runs[r];
+            int length = runs[r + 2];
+            Arrays.fill(change, kindWeek * seasons, (kindWeek + length) * seasons, 0);
+            for (int w = 0; w < length; w++) {
+                isKindTouched[kindWeek + w] = false;
             }
-            isTouched[cell] = false;
         }
-        touchedCount = 0;
+        Arrays.fill(isTouched, false);
+        runsEnd = 0;
     }
 
     /** Stems of a kind told apart with all within it, as far as they can be sold, over all seasons: hundredths. */

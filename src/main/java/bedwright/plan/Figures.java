@@ -1,0 +1,178 @@
+package bedwright.plan;
+
+import bedwright.growth.ProspectTable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What places take up, need and give, as the ledgers read it: all that belongs to a place lies together, because most of
+ * the time of a move goes by waiting for memory.
+ *
+ * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #USES}, {@link
+ * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS} are how many uses there are, the first week with work, its weeks, and
+ * how many runs of stems. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
+ * week, end, mm or cells; the first is the bed, whose number is the place's own and stands here as −1); then minutes of
+ * work by week; then those of set-up; then the runs ({@link #A_RUN} figures each: kind told apart × weeks + first week,
+ * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost.
+ */
+final class Figures {
+    static final int USES = 0;
+    static final int WORK_FROM = 1;
+    static final int WORK_WEEKS = 2;
+    static final int RUNS = 3;
+    static final int FIRST_USE = 4;
+    static final int A_USE = 4;
+    static final int A_RUN = 3;
+
+    private final int[][] figures;
+    private final int[] stock;
+    private final int[] start;
+    private final int[] bed;
+    private final long[] material;
+
+    Figures(ProspectTable table, Kinds kinds, Numbers numbers) {
+        int places = table.places();
+        figures = new int[table.stocks()][];
+        stock = new int[places];
+        start = new int[places];
+        bed = new int[places];
+        material = new long[places];
+        int[] at = new int[table.rows()];
+        for (int s = 0; s < figures.length; s++) {
+            figures[s] = compiled(table, s, at, kinds, numbers);
+        }
+    }
+
+    /** Numbers of the shelves after the beds. */
+    record Numbers(int bench, int trays, int firstNet, int cover) {}
+
+    /**
+     * How kinds are told apart.
+     *
+     * @param weeks of the season
+     * @param cell of each kind of the season
+     * @param role of each kind of the season
+     */
+    record Kinds(int weeks, int[] cell, int[] role) {}
+
+    /** @param at where each row begins, plus one: 0 for those not yet met; no row belongs to two stocks */
+    private int[] compiled(ProspectTable table, int s, int[] at, Kinds kinds, Numbers numbers) {
+        int first = table.firstPlace(s);
+        int end = table.firstPlace(s + 1);
+        List<int[]> rows = new ArrayList<>();
+        int length = 0;
+        for (int place = first; place < end; place++) {
+            int row = table.row(place);
+            if (at[row] == 0) {
+                int[] one = row(table, row, kinds, numbers);
+                rows.add(one);
+                at[row] = length + 1;
+                length += one.length;
+            }
+            stock[place] = s;
+            start[place] = at[row] - 1;
+            bed[place] = table.bed(place);
+            material[place] = table.material(row) * Grains.A_SMALLEST_UNIT;
+        }
+        int[] all = new int[length];
+        int to = 0;
+        for (int[] one : rows) {
+            System.arraycopy(one, 0, all, to, one.length);
+            to += one.length;
+        }
+        return all;
+    }
+
+    private static int[] row(ProspectTable table, int row, Kinds kinds, Numbers numbers) {
+        List<Integer> uses = new ArrayList<>(
+                List.of(-1, table.heldFrom(row), table.heldTo(row), table.millimetres(row)));
+        use(uses, numbers.bench, table.benchFrom(row), table.benchTo(row), table.cells(row));
+        use(uses, numbers.trays, table.trayFrom(row), table.trayTo(row), table.cells(row));
+        if (table.net(row) >= 0) {
+            int net = numbers.firstNet + table.net(row);
+            use(uses, net, table.netFrom(row), table.netTo(row), table.netMillimetres(row));
+        }
+        use(uses, numbers.cover, table.coverFrom(row), table.coverTo(row), table.millimetres(row));
+        List<Integer> runs = runs(table, row, kinds);
+        int[] work = table.work(row);
+        int[] stems = table.stems(row);
+        int[] one = new int[FIRST_USE + uses.size() + 2 * work.length + runs.size() + stems.length];
+        one[USES] = uses.size() / A_USE;
+        one[WORK_FROM] = table.workFrom(row);
+        one[WORK_WEEKS] = work.length;
+        one[RUNS] = runs.size() / A_RUN;
+        int at = FIRST_USE;
+        for (int figure : uses) {
+            one[at++] = figure;
+        }
+        System.arraycopy(work, 0, one, at, work.length);
+        at += work.length;
+        System.arraycopy(table.setUp(row), 0, one, at, work.length);
+        at += work.length;
+        for (int figure : runs) {
+            one[at++] = figure;
+        }
+        System.arraycopy(stems, 0, one, at, stems.length);
+        return one;
+    }
+
+    private static void use(List<Integer> uses, int shelf, int from, int to, int amount) {
+        if (from < to && amount > 0) {
+            uses.addAll(List.of(shelf, from, to, amount));
+        }
+    }
+
+    /** Blocks of stems of one kind in weeks that follow one another are a run. */
+    private static List<Integer> runs(ProspectTable table, int row, Kinds kinds) {
+        List<Integer> runs = new ArrayList<>();
+        int b = 0;
+        while (b < table.blocks(row)) {
+            int node = table.blockNode(row, b);
+            int week = table.blockWeek(row, b);
+            int length = 1;
+            while (b + length < table.blocks(row)
+                    && table.blockNode(row, b + length) == node
+                    && table.blockWeek(row, b + length) == week + length) {
+                length++;
+            }
+            runs.add(kinds.cell[node] * kinds.weeks + week);
+            runs.add(kinds.role[node] * kinds.weeks + week);
+            runs.add(length);
+            b += length;
+        }
+        return runs;
+    }
+
+    /** The array in which a place's figures lie. */
+    int[] of(int place) {
+        return figures[stock[place]];
+    }
+
+    /** Where they begin in it. */
+    int start(int place) {
+        return start[place];
+    }
+
+    int stock(int place) {
+        return stock[place];
+    }
+
+    int bed(int place) {
+        return bed[place];
+    }
+
+    /** Cost of seed, plugs and wear, grains. */
+    long material(int place) {
+        return material[place];
+    }
+
+    /** Where the minutes of work begin. */
+    static int work(int[] figures, int start) {
+        return start + FIRST_USE + figures[start + USES] * A_USE;
+    }
+
+    /** Where the runs begin. */
+    static int runs(int[] figures, int start) {
+        return work(figures, start) + 2 * figures[start + WORK_WEEKS];
+    }
+}
