@@ -198,6 +198,10 @@ final class DrawnMoves implements Iterator<Put> {
         if (oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)) {
             return false;
         }
+        if (table.bed(onePlace) != table.bed(otherPlace)
+                && !(layout.hasBedRoom(oneTo, otherPlace) && layout.hasBedRoom(otherTo, onePlace))) {
+            return false;
+        }
         layout.move(one, oneTo);
         layout.move(other, otherTo);
         return layout.fits();
@@ -261,7 +265,7 @@ final class DrawnMoves implements Iterator<Put> {
             return false;
         }
         int to = startingLike(in, SeasonScore.NOWHERE, layout.place(out));
-        if (to < 0) {
+        if (to < 0 || !layout.hasBedRoom(to, layout.place(out))) {
             return false;
         }
         layout.move(out, SeasonScore.NOWHERE);
@@ -304,13 +308,15 @@ final class DrawnMoves implements Iterator<Put> {
             return false;
         }
         layout.move(in, to);
-        int start = layout.placed() == 0 ? 0 : random.nextInt(layout.placed());
-        for (int i = 0; i < layout.placed() && layout.moved() <= MOST_GIVE_WAY; i++) {
+        int bed = table.bed(to);
+        int count = layout.inBed(bed);
+        int start = count == 0 ? 0 : random.nextInt(count);
+        for (int i = 0; i < count && layout.moved() <= MOST_GIVE_WAY; i++) {
             if (layout.fits()) {
                 return true;
             }
             int index = start + i;
-            Planting other = layout.free(index < layout.placed() ? index : index - layout.placed());
+            Planting other = layout.inBed(bed, index < count ? index : index - count);
             if (other != in && facts.holds.overlap(layout.place(other), to)) {
                 giveWay(other);
             }

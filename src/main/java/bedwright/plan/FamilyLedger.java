@@ -13,15 +13,20 @@ final class FamilyLedger {
     private final Figures figures;
     private final int weeks;
     private final int families;
-    /** Plantings by their first and last held week: (bed × families + family) × weeks + week. */
-    private final int[] starts;
+    /** Plantings by their first and last held week: (bed × families + family) × weeks + week. With the posted changes. */
+    private final short[] starts;
 
-    private final int[] ends;
-    private final int[] startChange;
-    private final int[] endChange;
+    private final short[] ends;
+    /** Plantings that follow on, by bed and family, in the plan measured from. */
+    private final int[] followers;
+
     private int[] touched = new int[16];
     private final boolean[] isTouched;
     private int touchedCount;
+    /** Posted changes: cell × weeks + first week, cell × weeks + last week, sign. */
+    private int[] posted = new int[48];
+
+    private int postedEnd;
     private long restChange;
 
     FamilyLedger(PlanFacts facts) {
@@ -30,10 +35,9 @@ final class FamilyLedger {
         this.weeks = facts.weeks;
         this.families = facts.families;
         int cells = facts.followOnPrice == 0 ? 0 : facts.bench * families;
-        this.starts = new int[cells * weeks];
-        this.ends = new int[cells * weeks];
-        this.startChange = new int[cells * weeks];
-        this.endChange = new int[cells * weeks];
+        this.starts = new short[cells * weeks];
+        this.ends = new short[cells * weeks];
+        this.followers = new int[cells];
         this.isTouched = new boolean[cells];
     }
 
@@ -45,17 +49,30 @@ final class FamilyLedger {
         if (facts.restBroken[place]) {
             restChange += sign;
         }
-        if (isTouched.length == 0) {
-            return;
-        }
         int[] of = figures.of(place);
         int bedUse = figures.start(place) + Figures.FIRST_USE;
         int first = of[bedUse + 1];
         int end = of[bedUse + 2];
-        int cell = figures.bed(place) * families + family;
-        if (first >= end) {
+        if (isTouched.length == 0 || first >= end) {
             return;
         }
+        int cell = figures.bed(place) * families + family;
+        touch(cell);
+        if (postedEnd == posted.length) {
+            posted = Arrays.copyOf(posted, 2 * postedEnd);
+        }
+        posted[postedEnd++] = cell * weeks + first;
+        posted[postedEnd++] = cell * weeks + end - 1;
+        posted[postedEnd++] = sign;
+        count(cell * weeks + first, cell * weeks + end - 1, sign);
+    }
+
+    private void count(int start, int end, int sign) {
+        starts[start] += (short) sign;
+        ends[end] += (short) sign;
+    }
+
+    private void touch(int cell) {
         if (!isTouched[cell]) {
             isTouched[cell] = true;
             if (touchedCount == touched.length) {
@@ -63,48 +80,44 @@ final class FamilyLedger {
             }
             touched[touchedCount++] = cell;
         }
-        startChange[cell * weeks + first] += sign;
-        endChange[cell * weeks + end - 1] += sign;
     }
 
     void ask(Answer answer) {
-        long followers = 0;
+        long more = 0;
         for (int t = 0; t < touchedCount; t++) {
-            followers += followers(touched[t], 1) - followers(touched[t], 0);
+            more += followers(touched[t]) - followers[touched[t]];
         }
-        answer.add(Rule.FOLLOW_ON, followers * facts.followOnPrice);
+        answer.add(Rule.FOLLOW_ON, more * facts.followOnPrice);
         answer.add(Rule.REST_YEARS, restChange * facts.restPrice);
     }
 
-    private long followers(int cell, int withChange) {
-        int at = cell * weeks;
-        int w = 0;
-        while (w < weeks && ends[at + w] + withChange * endChange[at + w] == 0) {
+    private int followers(int cell) {
+        int end = (cell + 1) * weeks;
+        int w = cell * weeks;
+        while (w < end && ends[w] == 0) {
             w++;
         }
-        long followers = 0;
-        for (w++; w < weeks; w++) {
-            followers += starts[at + w] + withChange * startChange[at + w];
+        int count = 0;
+        for (w++; w < end; w++) {
+            count += starts[w];
         }
-        return followers;
+        return count;
     }
 
     void commit() {
         for (int t = 0; t < touchedCount; t++) {
-            int at = touched[t] * weeks;
-            for (int w = at; w < at + weeks; w++) {
-                starts[w] += startChange[w];
-                ends[w] += endChange[w];
-            }
+            followers[touched[t]] = followers(touched[t]);
         }
+        postedEnd = 0;
         forget();
     }
 
     void forget() {
+        for (int i = 0; i < postedEnd; i += 3) {
+            count(posted[i], posted[i + 1], -posted[i + 2]);
+        }
+        postedEnd = 0;
         for (int t = 0; t < touchedCount; t++) {
-            int at = touched[t] * weeks;
-            Arrays.fill(startChange, at, at + weeks, 0);
-            Arrays.fill(endChange, at, at + weeks, 0);
             isTouched[touched[t]] = false;
         }
         touchedCount = 0;

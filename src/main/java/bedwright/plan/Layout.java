@@ -19,6 +19,11 @@ final class Layout {
 
     private final int[] indexInFree;
     private int placed;
+    /** The plantings that may move and stand in each bed, and where each stands in its bed's list. */
+    private final int[][] inBed;
+
+    private final int[] countInBed;
+    private final int[] indexInBed;
     private List<Planting> plantings = List.of();
 
     private final List<Planting> moved = new ArrayList<>();
@@ -32,6 +37,9 @@ final class Layout {
         this.place = new int[facts.plantings()];
         this.free = facts.free.clone();
         this.indexInFree = new int[place.length];
+        this.inBed = new int[facts.bench][4];
+        this.countInBed = new int[facts.bench];
+        this.indexInBed = new int[place.length];
         Arrays.fill(place, SeasonScore.NOWHERE);
         Arrays.fill(indexInFree, NONE);
         for (int i = 0; i < free.length; i++) {
@@ -55,16 +63,38 @@ final class Layout {
     }
 
     private void note(int planting, int at) {
-        boolean was = place[planting] >= 0;
+        int from = place[planting];
         place[planting] = at;
         int index = indexInFree[planting];
-        if (index == NONE || was == (at >= 0)) {
+        if (index == NONE) {
+            return;
+        }
+        changeBed(planting, from, at);
+        if ((from >= 0) == (at >= 0)) {
             return;
         }
         if (at >= 0) {
             exchange(index, placed++);
         } else {
             exchange(index, --placed);
+        }
+    }
+
+    private void changeBed(int planting, int from, int at) {
+        if (from >= 0) {
+            int bed = facts.holds.bed(from);
+            int last = inBed[bed][--countInBed[bed]];
+            inBed[bed][indexInBed[planting]] = last;
+            indexInBed[last] = indexInBed[planting];
+        }
+        if (at >= 0) {
+            int bed = facts.holds.bed(at);
+            int count = countInBed[bed]++;
+            if (count == inBed[bed].length) {
+                inBed[bed] = Arrays.copyOf(inBed[bed], 2 * count);
+            }
+            inBed[bed][count] = planting;
+            indexInBed[planting] = count;
         }
     }
 
@@ -101,6 +131,16 @@ final class Layout {
         return plantings.get(free[i]);
     }
 
+    /** How many of those that may move stand in a bed. */
+    int inBed(int bed) {
+        return countInBed[bed];
+    }
+
+    /** The i-th of those that may move and stand in a bed. */
+    Planting inBed(int bed, int i) {
+        return plantings.get(inBed[bed][i]);
+    }
+
     Planting planting(int number) {
         return plantings.get(number);
     }
@@ -135,7 +175,7 @@ final class Layout {
 
     /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
     boolean moveIfFits(Planting planting, int at) {
-        if (!hasBedRoom(planting, at)) {
+        if (moved.isEmpty() && !hasBedRoom(at, place(planting))) {
             return false;
         }
         move(planting, at);
@@ -146,13 +186,23 @@ final class Layout {
         return false;
     }
 
-    /** A first look at little cost: false only if the bed is too full, whatever else there may be. */
-    private boolean hasBedRoom(Planting planting, int at) {
+    /**
+     * A first look at little cost, before anything is moved: false only if the bed of a place is too full, whatever else
+     * there may be.
+     *
+     * @param without a place that something leaves, or {@link SeasonScore#NOWHERE}
+     */
+    boolean hasBedRoom(int at, int without) {
         Holds holds = facts.holds;
         int bed = holds.bed(at);
-        int from = place(planting);
-        boolean alone = moved.isEmpty() && (from < 0 || holds.bed(from) != bed);
-        return !alone || room.has(bed, holds.from(at), holds.to(at), holds.millimetres(at));
+        int from = holds.from(at);
+        int to = holds.to(at);
+        int length = holds.millimetres(at);
+        if (without < 0 || holds.bed(without) != bed) {
+            return room.has(bed, from, to, length);
+        }
+        return room.has(
+                bed, from, to, length, holds.from(without), holds.to(without), holds.millimetres(without));
     }
 
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */

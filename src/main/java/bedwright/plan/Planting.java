@@ -28,11 +28,21 @@ public class Planting {
     /** For the solver, which copies plantings. */
     public Planting() {}
 
-    Planting(int id, int stock, boolean held, ProspectTable table) {
+    Planting(int id, int stock, boolean held, @Nullable ProspectTable table) {
         this.id = id;
         this.stock = stock;
         this.held = held;
         this.table = table;
+    }
+
+    /** A planting like this one, at the same place. */
+    Planting copy() {
+        Planting copy = new Planting(id, stock, held, table);
+        copy.bed = bed;
+        copy.sowWeek = sowWeek;
+        copy.method = method;
+        copy.place = place;
+        return copy;
     }
 
     /** Its number in the plan's list, from 0. */

@@ -96,6 +96,18 @@ final class RoomLedger {
         return true;
     }
 
+    /** The same where something of so much, held in another stretch of the same shelf, goes away. */
+    boolean has(int shelf, int first, int end, int amount, int outFirst, int outEnd, int out) {
+        int at = shelf * weeks;
+        for (int w = first; w < end; w++) {
+            int more = outFirst <= w && w < outEnd ? amount - out : amount;
+            if (more > 0 && used[at + w] + more > holds[shelf]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
     boolean isWorse() {
         for (int u = 0; u < uses; u++) {

@@ -13,7 +13,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The whole plan as the solver sees it: all plantings, what it needs to judge them, and its score. */
-@PlanningSolution
+@PlanningSolution(solutionCloner = PlanCopier.class)
 public class SeasonPlan {
     /** Weeks before the season in which a standing planting may have been sown. */
     private static final int WEEKS_BEFORE = 60;
@@ -35,6 +35,19 @@ public class SeasonPlan {
             planting.put(facts.isFixed(p) ? facts.fixedPlace[p] : places[p]);
             plantings.add(planting);
         }
+    }
+
+    /** The same plan with plantings of its own. */
+    SeasonPlan copy() {
+        SeasonPlan copy = new SeasonPlan();
+        copy.facts = facts;
+        copy.probe = probe;
+        copy.score = score;
+        copy.plantings = new ArrayList<>(plantings.size());
+        for (Planting planting : plantings) {
+            copy.plantings.add(planting.copy());
+        }
+        return copy;
     }
 
     @ProblemFactProperty
