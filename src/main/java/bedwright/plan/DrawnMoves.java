@@ -209,7 +209,7 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** A place of a planting in the bed of another place, in the ground from about the same week. */
     private int startingLike(Planting planting, int own, int other) {
-        int start = table.heldFrom(table.row(other));
+        int start = facts.holds.from(other);
         int method = own >= 0 ? table.method(own) : random.nextInt(facts.methods(planting.getStock()));
         int away = facts.weeksToTheBed(planting.getStock(), method);
         int first = random.nextInt(3) - 1;

@@ -28,8 +28,10 @@ final class Layout {
 
     private final List<Planting> moved = new ArrayList<>();
     private final List<Integer> to = new ArrayList<>();
-    /** What had been posted before the last was moved. */
-    private int before;
+    /** How many of them have been posted: only where several are moved is it needed. */
+    private int inRoom;
+    /** What had been posted before each. */
+    private int[] before = new int[8];
 
     Layout(PlanFacts facts) {
         this.facts = facts;
@@ -148,6 +150,7 @@ final class Layout {
     /** Begins a new trial from where the plantings stand. */
     void begin() {
         room.forget();
+        inRoom = 0;
         moved.clear();
         to.clear();
     }
@@ -159,24 +162,29 @@ final class Layout {
 
     /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
     void move(Planting planting, int at) {
-        before = room.posted();
-        post(place(planting), -1);
-        post(at, 1);
         moved.add(planting);
         to.add(at);
     }
 
-    /** Takes back the last that was moved in the trial; once. */
+    /** Takes back the last that was moved in the trial. */
     void takeBack() {
         moved.removeLast();
         to.removeLast();
-        room.backTo(before);
+        if (inRoom > moved.size()) {
+            inRoom = moved.size();
+            room.backTo(before[inRoom]);
+        }
     }
 
     /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
     boolean moveIfFits(Planting planting, int at) {
-        if (moved.isEmpty() && !hasBedRoom(at, place(planting))) {
-            return false;
+        if (moved.isEmpty()) {
+            int from = place(planting);
+            if (!hasBedRoom(at, from) || !room.fits(at, from)) {
+                return false;
+            }
+            move(planting, at);
+            return true;
         }
         move(planting, at);
         if (fits()) {
@@ -207,6 +215,15 @@ final class Layout {
 
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */
     boolean fits() {
+        while (inRoom < moved.size()) {
+            if (inRoom == before.length) {
+                before = Arrays.copyOf(before, 2 * inRoom);
+            }
+            before[inRoom] = room.posted();
+            post(place(moved.get(inRoom)), -1);
+            post(to.get(inRoom), 1);
+            inRoom++;
+        }
         return !room.isWorse();
     }
 

@@ -70,6 +70,9 @@ public final class PlanFacts {
     final Holds holds;
     final Figures figures;
     private final int[] firstPlanting;
+    /** Of each stock's crop, by method. */
+    private final int[][] weeksToTheBed;
+
     private @Nullable Givers givers;
 
     private PlanFacts(Season season, List<PossibleSeason> seasons, ProspectTable table) {
@@ -103,10 +106,15 @@ public final class PlanFacts {
             fixedWork[w] = hours.chores()[w] + (makingMinutes[w] + serviceMinutes[w]) * Grains.TICKS_A_MINUTE;
         }
         this.cropOf = cropsOfStocks(season);
+        this.weeksToTheBed = new int[cropOf.length][];
         this.familyOf = new int[cropOf.length];
         this.families = season.families().size();
         for (int s = 0; s < cropOf.length; s++) {
-            familyOf[s] = family(season, season.crops().get(cropOf[s]));
+            Crop crop = season.crops().get(cropOf[s]);
+            familyOf[s] = family(season, crop);
+            weeksToTheBed[s] = crop.methods().stream()
+                    .mapToInt(way -> way.start() == Method.Start.TRAY ? way.trayWeeks() : 0)
+                    .toArray();
         }
         this.stockOf = stocksOfPlantings(season);
         this.firstPlanting = new int[cropOf.length + 1];
@@ -174,8 +182,7 @@ public final class PlanFacts {
 
     /** Weeks from sowing to the bed by a method of a stock's crop. */
     int weeksToTheBed(int stock, int method) {
-        Method way = season.crops().get(cropOf[stock]).methods().get(method);
-        return way.start() == Method.Start.TRAY ? way.trayWeeks() : 0;
+        return weeksToTheBed[stock][method];
     }
 
     /** Which places give what; made when first asked for. */
@@ -295,6 +302,6 @@ public final class PlanFacts {
 
     /** Number of methods of a stock's crop. */
     int methods(int stock) {
-        return season.crops().get(cropOf[stock]).methods().size();
+        return weeksToTheBed[stock].length;
     }
 }

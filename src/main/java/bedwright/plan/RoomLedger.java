@@ -84,6 +84,38 @@ final class RoomLedger {
         uses = posted;
     }
 
+    /**
+     * Whether what a place takes up fits beside the plan measured from; said of what can't be added to.
+     *
+     * @param without a place that is left for it, or {@link SeasonScore#NOWHERE}
+     */
+    boolean fits(int place, int without) {
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        int end = start + Figures.FIRST_USE + of[start + Figures.USES] * Figures.A_USE;
+        for (int at = start + Figures.FIRST_USE; at < end; at += Figures.A_USE) {
+            int on = of[at] < 0 ? figures.bed(place) : of[at];
+            if (!canGrow[on] && !fits(on, of, at, without)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean fits(int on, int[] use, int u, int without) {
+        if (without >= 0) {
+            int[] of = figures.of(without);
+            int start = figures.start(without);
+            int end = start + Figures.FIRST_USE + of[start + Figures.USES] * Figures.A_USE;
+            for (int at = start + Figures.FIRST_USE; at < end; at += Figures.A_USE) {
+                if ((of[at] < 0 ? figures.bed(without) : of[at]) == on) {
+                    return has(on, use[u + 1], use[u + 2], use[u + 3], of[at + 1], of[at + 2], of[at + 3]);
+                }
+            }
+        }
+        return has(on, use[u + 1], use[u + 2], use[u + 3]);
+    }
+
     /** Whether a shelf has room for so much more in all weeks of a stretch, beside what the plan measured from uses. */
     boolean has(int shelf, int first, int end, int amount) {
         int most = holds[shelf] - amount;
