@@ -49,15 +49,11 @@ final class Filling {
      * @param amount hundredths asked for: week w in season k at w × K + k
      * @param gain grains for each hundredth taken
      * @param weight weight of a hundredth missing
+     * @param asksBefore in how many weeks before each it asks for any
      */
-    record Line(int line, int node, int[] amount, long gain, long weight) {
-        boolean asksIn(int first, int end, int seasons) {
-            for (int w = first; w < end; w++) {
-                if (amount[w * seasons] > 0) {
-                    return true;
-                }
-            }
-            return false;
+    record Line(int line, int node, int[] amount, long gain, long weight, int[] asksBefore) {
+        boolean asksIn(int first, int end) {
+            return asksBefore[first] < asksBefore[end];
         }
     }
 
@@ -115,7 +111,11 @@ final class Filling {
                 none[at] += (double) (paidInFull ? line.price() - line.lack() : -line.lack()) * amount[at];
             }
             long gain = paidInFull ? line.lack() : line.price() + line.lack();
-            lines[i] = new Line(line.index(), cells.of(line.node()) - first, amount, gain, line.weight());
+            int[] before = new int[weeks + 1];
+            for (int w = 0; w < weeks; w++) {
+                before[w + 1] = before[w] + (line.asked()[w] > 0 ? 1 : 0);
+            }
+            lines[i] = new Line(line.index(), cells.of(line.node()) - first, amount, gain, line.weight(), before);
         }
         return new Filling(role, first, parent, most, lines, none, weeks, cutRate, clearRate);
     }
@@ -195,7 +195,7 @@ final class Filling {
             keepTo(room[n], most[n], wide);
         }
         for (Line line : lines) {
-            if (line.asksIn(first, end, seasons)) {
+            if (line.asksIn(first, end)) {
                 take(line, first, end, room, result);
             }
         }

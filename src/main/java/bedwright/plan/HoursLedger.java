@@ -203,14 +203,19 @@ final class HoursLedger {
     }
 
     void forget() {
+        int first = weeks;
+        int end = 0;
         for (int w = 0; w < weeks; w++) {
             if (isTouched[w]) {
-                int at = w * seasons;
-                workChange[w] = 0;
-                Arrays.fill(cuttingChange, at, at + seasons, 0);
-                Arrays.fill(movingChange, at, at + seasons, 0);
                 isTouched[w] = false;
+                workChange[w] = 0;
+                first = Math.min(first, w);
+                end = w + 1;
             }
+        }
+        if (first < end) {
+            Arrays.fill(cuttingChange, first * seasons, end * seasons, 0);
+            Arrays.fill(movingChange, first * seasons, end * seasons, 0);
         }
         for (int t = 0; t < touchedJobCount; t++) {
             lotChange[touchedJobs[t]] = 0;
