@@ -23,6 +23,14 @@ final class RoomLedger {
     /** Whether more is used than there is, in the plan measured from. */
     private final boolean[] isOver;
 
+    /** The places posted, as what is added (the place) or taken away (−1 − the place). */
+    private int[] posted = new int[16];
+
+    private int postedCount;
+    /** How many of them are listed by use, and how many uses there were before each. */
+    private int listed;
+
+    private int[] usesBefore = new int[16];
     private int[] shelf = new int[32];
     private int[] first = new int[32];
     private int[] end = new int[32];
@@ -52,6 +60,23 @@ final class RoomLedger {
 
     /** Adds (sign 1) or takes away (sign −1) what a place takes up. */
     void post(int place, int sign) {
+        if (postedCount == posted.length) {
+            posted = Arrays.copyOf(posted, 2 * postedCount);
+            usesBefore = Arrays.copyOf(usesBefore, 2 * postedCount);
+        }
+        posted[postedCount++] = sign > 0 ? place : -1 - place;
+    }
+
+    /** Lists the uses of what is posted. */
+    private void list() {
+        for (; listed < postedCount; listed++) {
+            usesBefore[listed] = uses;
+            int one = posted[listed];
+            list(one >= 0 ? one : -1 - one, one >= 0 ? 1 : -1);
+        }
+    }
+
+    private void list(int place, int sign) {
         int[] of = figures.of(place);
         int start = figures.start(place);
         int count = of[start + Figures.USES];
@@ -76,12 +101,16 @@ final class RoomLedger {
 
     /** How much is posted, to come back to with {@link #backTo}. */
     int posted() {
-        return uses;
+        return postedCount;
     }
 
     /** Takes back what was posted since. */
-    void backTo(int posted) {
-        uses = posted;
+    void backTo(int count) {
+        postedCount = count;
+        if (listed > count) {
+            listed = count;
+            uses = usesBefore[count];
+        }
     }
 
     /**
@@ -142,6 +171,7 @@ final class RoomLedger {
 
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
     boolean isWorse() {
+        list();
         for (int u = 0; u < uses; u++) {
             if (amount[u] > 0 && !canGrow[shelf[u]] && isBeyond(u)) {
                 return true;
@@ -193,6 +223,13 @@ final class RoomLedger {
 
     /** Whether nothing was overfull where the changes lie, and nothing is. */
     private boolean fitsAsBefore() {
+        if (postedCount == 1) {
+            return posted[0] >= 0 ? fitsAsBefore(posted[0], SeasonScore.NOWHERE) : isNowhereOver(-1 - posted[0]);
+        }
+        if (postedCount == 2 && posted[0] < 0 && posted[1] >= 0) {
+            return fitsAsBefore(posted[1], -1 - posted[0]);
+        }
+        list();
         for (int u = 0; u < uses; u++) {
             if (isOver[shelf[u]] || (amount[u] > 0 && isBeyond(u))) {
                 return false;
@@ -201,8 +238,36 @@ final class RoomLedger {
         return true;
     }
 
+    /** The same where one planting takes up a place and leaves another, or none. */
+    private boolean fitsAsBefore(int place, int without) {
+        if (!isNowhereOver(place) || (without >= 0 && !isNowhereOver(without))) {
+            return false;
+        }
+        int[] of = figures.of(place);
+        int at = figures.start(place) + Figures.FIRST_USE;
+        for (int u = of[figures.start(place) + Figures.USES]; u > 0; u--, at += Figures.A_USE) {
+            if (!fits(of[at] < 0 ? figures.bed(place) : of[at], of, at, without)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether nothing that a place takes up is overfull in any week. */
+    private boolean isNowhereOver(int place) {
+        int[] of = figures.of(place);
+        int at = figures.start(place) + Figures.FIRST_USE;
+        for (int u = of[figures.start(place) + Figures.USES]; u > 0; u--, at += Figures.A_USE) {
+            if (isOver[of[at] < 0 ? figures.bed(place) : of[at]]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private void sumUp() {
         isSummed = true;
+        list();
         for (int u = 0; u < uses; u++) {
             isTouched[shelf[u]] = true;
             int at = shelf[u] * weeks;
@@ -232,6 +297,7 @@ final class RoomLedger {
 
     /** Makes the posted changes part of what is used. */
     void commit() {
+        list();
         for (int u = 0; u < uses; u++) {
             int at = shelf[u] * weeks;
             for (int w = at + first[u]; w < at + end[u]; w++) {
@@ -247,6 +313,8 @@ final class RoomLedger {
 
     /** Takes the posted changes back. */
     void forget() {
+        postedCount = 0;
+        listed = 0;
         uses = 0;
         if (isSummed) {
             isSummed = false;

@@ -15,7 +15,6 @@ final class StemLedger {
     private final HoursLedger hours;
     private final int seasons;
     private final int weeks;
-    private final int roles;
     /** Stems of each kind with all within it, as far as they can be sold: see {@link Filling#add}. */
     private final int[] sums;
 
@@ -37,6 +36,10 @@ final class StemLedger {
 
     private int runsEnd;
     private final boolean[] isTouched;
+    /** All that is touched lies from here on and before {@link #touchedTo}. */
+    private int touchedFrom;
+
+    private int touchedTo;
     private final Filling.Result result;
     private final double[] trialMoney;
     private final double[] trialCutting;
@@ -49,8 +52,7 @@ final class StemLedger {
         this.hours = hours;
         this.seasons = facts.seasonCount;
         this.weeks = facts.weeks;
-        this.roles = facts.fillings.length;
-        int cells = facts.weeks * roles;
+        int cells = facts.weeks * facts.fillings.length;
         this.sums = new int[weeks * facts.cells.size() * seasons];
         this.change = new int[sums.length];
         this.isKindTouched = new boolean[weeks * facts.cells.size()];
@@ -60,6 +62,7 @@ final class StemLedger {
         this.clearing = new double[cells * seasons];
         this.missing = new long[cells];
         this.isTouched = new boolean[cells];
+        this.touchedFrom = cells;
         this.result = new Filling.Result(facts.weeks, seasons);
         this.trialMoney = new double[cells * seasons];
         this.trialCutting = new double[cells * seasons];
@@ -70,6 +73,8 @@ final class StemLedger {
     /** Posts every cell as touched, so that the first question fills all weeks. */
     void touchAll() {
         Arrays.fill(isTouched, true);
+        touchedFrom = 0;
+        touchedTo = isTouched.length;
     }
 
     void post(int place, int sign) {
@@ -85,6 +90,8 @@ final class StemLedger {
             int kindWeek = of[at];
             int cell = of[at + 1];
             int length = of[at + 2];
+            touchedFrom = Math.min(touchedFrom, cell);
+            touchedTo = Math.max(touchedTo, cell + length);
             runs[runsEnd++] = kindWeek;
             runs[runsEnd++] = cell;
             runs[runsEnd++] = length;
@@ -116,22 +123,22 @@ final class StemLedger {
 
     /** Fills the touched weeks anew and tells the answer and the hours' ledger what is different. */
     void ask(Answer answer) {
-        for (int role = 0; role < roles; role++) {
-            int week = 0;
-            while (week < weeks) {
-                if (!isTouched[role * weeks + week]) {
-                    week++;
-                    continue;
-                }
-                int end = week + 1;
-                while (end < weeks && isTouched[role * weeks + end]) {
-                    end++;
-                }
-                Filling filling = facts.fillings[role];
-                filling.fill(week, end, sums, change, isKindTouched, result);
-                compare(filling, week, end, answer);
-                week = end;
+        int cell = touchedFrom;
+        while (cell < touchedTo) {
+            if (!isTouched[cell]) {
+                cell++;
+                continue;
             }
+            int role = cell / weeks;
+            int week = cell % weeks;
+            int end = week + 1;
+            while (end < weeks && isTouched[role * weeks + end]) {
+                end++;
+            }
+            Filling filling = facts.fillings[role];
+            filling.fill(week, end, sums, change, isKindTouched, result);
+            compare(filling, week, end, answer);
+            cell = role * weeks + end;
         }
     }
 
@@ -172,7 +179,7 @@ final class StemLedger {
     }
 
     void commit() {
-        for (int cell = 0; cell < isTouched.length; cell++) {
+        for (int cell = touchedFrom; cell < touchedTo; cell++) {
             if (isTouched[cell]) {
                 int at = cell * seasons;
                 System.arraycopy(trialMoney, at, money, at, seasons);
@@ -210,7 +217,11 @@ final class StemLedger {
                 isKindTouched[kindWeek + w] = false;
             }
         }
-        Arrays.fill(isTouched, false);
+        if (touchedFrom < touchedTo) {
+            Arrays.fill(isTouched, touchedFrom, touchedTo, false);
+        }
+        touchedFrom = isTouched.length;
+        touchedTo = 0;
         runsEnd = 0;
     }
 
