@@ -3,6 +3,7 @@ package bedwright.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the plantings of a search's working plan stand, for moves that look before they are tried: most places that
@@ -51,16 +52,38 @@ final class Layout {
 
     /** Takes the places of a plan's plantings over, and begins a trial from there. */
     void follow(List<Planting> now) {
+        follow(now, null);
+    }
+
+    /**
+     * The same, looking only at what was moved since it was last done.
+     *
+     * @param probe which notes what is moved, or null
+     */
+    void follow(List<Planting> now, @Nullable Probe probe) {
         begin();
-        plantings = now;
-        for (int p = 0; p < place.length; p++) {
-            int at = now.get(p).place();
-            if (at != place[p]) {
-                post(place[p], -1);
-                post(at, 1);
-                room.commit();
-                note(p, at);
+        if (probe != null && plantings == now && !probe.isAnotherPlan()) {
+            for (int i = 0; i < probe.movedCount(); i++) {
+                follow(probe.movedPlanting(i));
             }
+        } else {
+            plantings = now;
+            for (int p = 0; p < place.length; p++) {
+                follow(p);
+            }
+        }
+        if (probe != null) {
+            probe.forgetMoved();
+        }
+    }
+
+    private void follow(int planting) {
+        int at = plantings.get(planting).place();
+        if (at != place[planting]) {
+            post(place[planting], -1);
+            post(at, 1);
+            room.commit();
+            note(planting, at);
         }
     }
 

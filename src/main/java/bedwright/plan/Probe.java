@@ -8,6 +8,12 @@ public final class Probe {
     private final AtomicLong asked = new AtomicLong();
     private @Nullable SeasonScore live;
     private Runnable onLook = () -> {};
+    /** Plantings that were moved since {@link #forgetMoved}, unless the whole plan may be another. */
+    private int[] moved = new int[0];
+
+    private boolean[] isMoved = new boolean[0];
+    private int movedCount;
+    private boolean isAnotherPlan = true;
 
     /** Has this run by the search's own thread whenever its working plan is set, at its start above all. */
     void whenLooking(Runnable run) {
@@ -34,5 +40,42 @@ public final class Probe {
     @Nullable
     SeasonScore live() {
         return live;
+    }
+
+    /** Begins to note which plantings are moved; called by the search's own thread only, like all that follows. */
+    void noteMoved(int plantings) {
+        moved = new int[plantings];
+        isMoved = new boolean[plantings];
+        movedCount = 0;
+        isAnotherPlan = true;
+    }
+
+    /** Notes a planting as moved, there and perhaps back. */
+    void moved(int planting) {
+        if (!isMoved[planting]) {
+            isMoved[planting] = true;
+            moved[movedCount++] = planting;
+        }
+    }
+
+    /** Whether any planting may have been moved, whatever was noted. */
+    boolean isAnotherPlan() {
+        return isAnotherPlan;
+    }
+
+    int movedCount() {
+        return movedCount;
+    }
+
+    /** The i-th that was noted as moved. */
+    int movedPlanting(int i) {
+        return moved[i];
+    }
+
+    void forgetMoved() {
+        isAnotherPlan = moved.length == 0;
+        while (movedCount > 0) {
+            isMoved[moved[--movedCount]] = false;
+        }
     }
 }

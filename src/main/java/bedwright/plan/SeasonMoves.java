@@ -29,7 +29,8 @@ public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
             known = new Layout(facts);
             layout = known;
         }
-        known.follow(plan.getPlantings());
-        return new DrawnMoves(known, plan.getProbe(), random);
+        Probe probe = plan.getProbe();
+        known.follow(plan.getPlantings(), probe);
+        return new DrawnMoves(known, probe, random);
     }
 }

@@ -41,6 +41,7 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
         score = fresh;
         probe = plan.getProbe();
         if (probe != null) {
+            probe.noteMoved(plantings.length);
             probe.look(fresh);
         }
     }
@@ -56,6 +57,9 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
         if (!isTouched[id]) {
             isTouched[id] = true;
             touched[touchedCount++] = id;
+            if (probe != null) {
+                probe.moved(id);
+            }
         }
     }
 

@@ -67,6 +67,61 @@ class LayoutTest {
         assertThat(numbers(old)).containsExactlyInAnyOrderElementsOf(numbers(fresh));
     }
 
+    /** Where only what was noted as moved is looked at, all is known as where everything is. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void followingWhatWasNotedIsLikeFollowingAll(int seed) {
+        Random random = new Random(seed);
+        SeasonPlan plan = plan(Seasons.randomPlan(facts, random, 0.5));
+        Probe probe = new Probe();
+        probe.noteMoved(facts.plantings());
+        Layout noted = new Layout(facts);
+        noted.follow(plan.getPlantings(), probe);
+        int[] other = Seasons.randomPlan(facts, random, 0.5);
+        for (int p = 0; p < other.length; p += 2) {
+            plan.getPlantings().get(p).put(other[p]);
+            probe.moved(p);
+        }
+        noted.follow(plan.getPlantings(), probe);
+        Layout fresh = new Layout(facts);
+        fresh.follow(plan.getPlantings());
+
+        assertThat(numbers(noted)).containsExactlyInAnyOrderElementsOf(numbers(fresh));
+        for (int bed = 0; bed < facts.bench; bed++) {
+            assertThat(inBed(noted, bed)).containsExactlyInAnyOrderElementsOf(inBed(fresh, bed));
+        }
+    }
+
+    /** One planting moved alone is looked at without summing anything up, with the same answer. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4})
+    void onePlantingMovesWhereATrialFits(int seed) {
+        Random random = new Random(seed);
+        int[] places = Opening.fill(facts, Search.nothingPlaced(facts), () -> false);
+        Layout layout = new Layout(facts);
+        layout.follow(plan(places).getPlantings());
+        List<Boolean> alone = new ArrayList<>();
+        List<Boolean> summedUp = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            Planting planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(planting.getStock());
+            int to = first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first);
+            layout.begin();
+            alone.add(layout.moveIfFits(planting, to));
+            layout.begin();
+            layout.move(planting, to);
+            summedUp.add(layout.fits());
+        }
+
+        assertThat(alone).contains(true, false).isEqualTo(summedUp);
+    }
+
+    private static List<Integer> inBed(Layout layout, int bed) {
+        return IntStream.range(0, layout.inBed(bed))
+                .mapToObj(i -> layout.inBed(bed, i).getId())
+                .toList();
+    }
+
     private static List<Integer> numbers(Layout layout) {
         return IntStream.range(0, layout.placed())
                 .mapToObj(i -> layout.free(i).getId())
