@@ -84,8 +84,8 @@ final class Figures {
     }
 
     private static int[] row(ProspectTable table, int row, Kinds kinds, Numbers numbers) {
-        List<Integer> uses = new ArrayList<>(
-                List.of(-1, table.heldFrom(row), table.heldTo(row), table.millimetres(row)));
+        List<Integer> uses =
+                new ArrayList<>(List.of(-1, table.heldFrom(row), table.heldTo(row), table.millimetres(row)));
         use(uses, numbers.bench, table.benchFrom(row), table.benchTo(row), table.cells(row));
         use(uses, numbers.trays, table.trayFrom(row), table.trayTo(row), table.cells(row));
         if (table.net(row) >= 0) {

@@ -97,7 +97,8 @@ final class HoursLedger {
     }
 
     /** Takes the cutting and clearing of one role in some weeks as different: ticks from {@code at} on, by season. */
-    void postCutting(int week, int end, int at, double[] cut, double[] cutBefore, double[] clear, double[] clearBefore) {
+    void postCutting(
+            int week, int end, int at, double[] cut, double[] cutBefore, double[] clear, double[] clearBefore) {
         Arrays.fill(isTouched, week, end, true);
         int to = week * seasons;
         int wide = (end - week) * seasons;

@@ -232,8 +232,7 @@ final class Layout {
         if (without < 0 || holds.bed(without) != bed) {
             return room.has(bed, from, to, length);
         }
-        return room.has(
-                bed, from, to, length, holds.from(without), holds.to(without), holds.millimetres(without));
+        return room.has(bed, from, to, length, holds.from(without), holds.to(without), holds.millimetres(without));
     }
 
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */

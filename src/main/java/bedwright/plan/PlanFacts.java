@@ -240,9 +240,7 @@ public final class PlanFacts {
             role[n] = kinds.role(n);
         }
         return new Figures(
-                table,
-                new Figures.Kinds(weeks, cell, role),
-                new Figures.Numbers(bench, trays, firstNet, cover));
+                table, new Figures.Kinds(weeks, cell, role), new Figures.Numbers(bench, trays, firstNet, cover));
     }
 
     private int[] jobs() {
