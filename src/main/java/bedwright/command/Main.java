@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
             ExpectCommand.class,
             CropsCommand.class,
             WeatherCommand.class,
+            RecheckCommand.class,
             SheetCommand.class,
             SchemaCommand.class
         })

@@ -22,11 +22,13 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -114,6 +116,9 @@ final class PlanCommand implements Callable<Integer> {
             description = "What goes to the screen: a summary, or plan.json.")
     private Format format = Format.TEXT;
 
+    @Mixin
+    private BoundOptions bound = new BoundOptions();
+
     enum Format {
         TEXT,
         JSON
@@ -123,6 +128,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         Season season = season();
         Search.Limits limits = limits();
+        Optional<BoundOptions.Limits> closeness = bound.limits(moves != null && seconds == null);
         PrintWriter err = spec.commandLine().getErr();
         PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
         folder.mustBeWritable();
@@ -152,7 +158,7 @@ final class PlanCommand implements Callable<Integer> {
             try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
                 found = search.run(start);
             }
-            return finish(season, facts, found, search, limits, folder);
+            return finish(season, facts, found, search, limits, closeness, folder);
         } finally {
             written.countDown();
             if (!search.isStopped()) {
@@ -220,7 +226,10 @@ final class PlanCommand implements Callable<Integer> {
             Search.Found found,
             Search search,
             Search.Limits limits,
+            Optional<BoundOptions.Limits> wanted,
             PlanFolder folder) {
+        PrintWriter err = spec.commandLine().getErr();
+        boolean interrupted = search.isStopped();
         Outcome outcome = Outcomes.of(facts, found.places());
         recheck(season, facts, outcome);
         Duration time = limits.time();
@@ -228,11 +237,16 @@ final class PlanCommand implements Callable<Integer> {
                 limits.seed(),
                 time == null ? null : time.toMillis() / 1000.0,
                 limits.moves(),
-                search.isStopped(),
+                interrupted,
                 search.isSettled());
-        Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings());
-        SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making);
-        folder.write(plan, shown);
+        Optional<BoundRun.Found> best = interrupted
+                ? Optional.empty()
+                : wanted.map(
+                        w -> BoundRun.of(facts, outcome.score(), w, err, System.console() != null, search::isStopped));
+        Plan.Closeness closeness = best.map(BoundRun.Found::closeness).orElse(null);
+        Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings(), closeness);
+        SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making, closeness);
+        folder.write(plan, shown, best.map(BoundRun.Found::prices).orElse(null));
         PrintWriter screen = spec.commandLine().getOut();
         if (format == Format.JSON) {
             screen.print(new String(PlanFile.bytes(plan), StandardCharsets.UTF_8));
@@ -243,7 +257,13 @@ final class PlanCommand implements Callable<Integer> {
             screen.println("The season sheet lies at " + folder.sheet());
         }
         if (search.isStopped()) {
-            spec.commandLine().getErr().println("Interrupted: this is the best plan so far.");
+            err.println(
+                    !interrupted
+                            ? "Interrupted after the plan was made: the best possible is known no closer."
+                            : wanted.isEmpty()
+                                    ? "Interrupted: this is the best plan so far."
+                                    : "Interrupted: this is the best plan so far. How close it comes to the best"
+                                            + " possible was not worked out.");
             return Exit.INTERRUPTED;
         }
         return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;

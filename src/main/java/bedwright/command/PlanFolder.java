@@ -1,8 +1,10 @@
 package bedwright.command;
 
 import bedwright.file.PlanFile;
+import bedwright.file.PriceFile;
 import bedwright.file.Writing;
 import bedwright.season.Plan;
+import bedwright.season.PriceList;
 import bedwright.sheet.PlantingsCsv;
 import bedwright.sheet.Sheet;
 import bedwright.sheet.SheetFacts;
@@ -12,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The folder that a plan lives in.
@@ -21,6 +24,7 @@ import java.util.Map;
 record PlanFolder(Path folder) {
 
     private static final String PLAN = "plan.json";
+    private static final String PRICES = "prices.json";
     private static final String SHEET = "season.html";
 
     /** The folder that is named, or in which the named plan.json lies. */
@@ -58,6 +62,10 @@ record PlanFolder(Path folder) {
         return folder.resolve(PLAN);
     }
 
+    Path prices() {
+        return folder.resolve(PRICES);
+    }
+
     Path sheet() {
         return folder.resolve(SHEET);
     }
@@ -67,11 +75,17 @@ record PlanFolder(Path folder) {
         return PlanFile.read(plan());
     }
 
-    /** Writes the plan with its sheet and table. */
-    void write(Plan plan, SheetFacts facts) {
+    /** Writes the plan with its sheet and table, and with prices if they were looked for. */
+    void write(Plan plan, SheetFacts facts, @Nullable PriceList prices) {
         Map<String, byte[]> files = pictures(facts);
+        if (prices != null) {
+            files.put(PRICES, PriceFile.bytes(prices));
+        }
         files.put(PLAN, PlanFile.bytes(plan));
         Writing.saveAll(folder, files);
+        if (prices == null) {
+            Writing.retire(prices());
+        }
     }
 
     /** Writes sheet and table alone. */

@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         name = "schema",
         mixinStandardHelpOptions = true,
         description = {
-            "Prints the JSON Schema of season files, plan files or the crop book: point an editor at it and it completes and checks.",
+            "Prints the JSON Schema of season files, plan files, prices or the crop book: point an editor at it and it completes and checks.",
             "",
             "  target/bedwright schema season > season.schema.json"
         })
@@ -21,12 +21,13 @@ final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "season|plan|book", description = "Which file's schema: season, plan or book.")
+    @Parameters(paramLabel = "season|plan|prices|book", description = "Which file's schema: season, plan, prices or book.")
     private Which which = Which.SEASON;
 
     enum Which {
         SEASON,
         PLAN,
+        PRICES,
         BOOK;
 
         @Override
@@ -43,6 +44,7 @@ final class SchemaCommand implements Callable<Integer> {
                         switch (which) {
                             case SEASON -> Schema.season();
                             case PLAN -> Schema.plan();
+                            case PRICES -> Schema.prices();
                             case BOOK -> Schema.book();
                         });
         spec.commandLine().getOut().flush();

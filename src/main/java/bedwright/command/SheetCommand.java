@@ -6,6 +6,7 @@ import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
 import bedwright.sheet.SheetFacts;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,7 +49,19 @@ final class SheetCommand implements Callable<Integer> {
                     plans.plan() + ": the plan does not score what the file says of it (" + outcome.score() + ", not "
                             + plan.score() + "), so it was changed by hand or made by another version. Make it anew.");
         }
-        plans.writePictures(new SheetFacts(plan.season(), outcome, facts.seasons(), facts.table(), plan.making()));
+        Plan.Closeness closeness = null;
+        if (plan.closeness() != null) {
+            if (Files.exists(plans.prices())) {
+                closeness = RecheckCommand.closeness(facts, plan, plans.prices());
+            } else {
+                spec.commandLine()
+                        .getErr()
+                        .println("How close the plan comes to the best possible is left out, since " + plans.prices()
+                                + " is gone, which proves it.");
+            }
+        }
+        plans.writePictures(
+                new SheetFacts(plan.season(), outcome, facts.seasons(), facts.table(), plan.making(), closeness));
         spec.commandLine().getOut().println("The season sheet lies at " + plans.sheet());
         return outcome.broken().isEmpty() ? Exit.DONE : Exit.RULE_BROKEN;
     }

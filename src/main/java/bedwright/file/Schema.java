@@ -5,6 +5,7 @@ import bedwright.season.CropBook;
 import bedwright.season.Fact;
 import bedwright.season.Method;
 import bedwright.season.Plan;
+import bedwright.season.PriceList;
 import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,6 +40,11 @@ public final class Schema {
     /** The schema of a plan file. */
     public static String plan() {
         return new Schema(List.of()).of(Plan.class, "A plan with its season", "plan");
+    }
+
+    /** The schema of a price file. */
+    public static String prices() {
+        return new Schema(List.of()).of(PriceList.class, "Prices of what a season has too little of", "prices");
     }
 
     /** The schema of a crop book. */

@@ -54,6 +54,22 @@ public final class Writing {
         save(jobs);
     }
 
+    /**
+     * Gives a file that no longer belongs to what lies beside it the name of a former version, NAME~; does nothing if
+     * there is none.
+     *
+     * @throws FileTrouble if it can't be renamed
+     */
+    public static void retire(Path file) {
+        if (Files.exists(file)) {
+            try {
+                move(file, file.resolveSibling(file.getFileName() + "~"));
+            } catch (IOException e) {
+                throw new FileTrouble(file, "The file can't be renamed: " + reason(e), e);
+            }
+        }
+    }
+
     private record Job(Path file, byte[] bytes) {}
 
     /** A file with its contents beside it. */

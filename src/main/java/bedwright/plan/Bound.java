@@ -65,10 +65,13 @@ final class Bound {
     private final double[] value;
 
     private final double[] gross;
+    /** What the weeks of each bed bring, a mm of it: bed × weeks + week. */
+    private final double[] bedWeeks;
+
     private double sum;
     private double size;
 
-    private Bound(Relaxation relaxed, Prices prices, long missing) {
+    Bound(Relaxation relaxed, Prices prices, long missing) {
         this.relaxed = relaxed;
         this.facts = relaxed.facts;
         this.table = facts.table;
@@ -84,6 +87,7 @@ final class Bound {
         this.shelfCost = new double[facts.shelves.size() * (weeks + 1)];
         this.value = new double[table.places()];
         this.gross = new double[table.places()];
+        this.bedWeeks = new double[facts.bench * weeks];
         hours();
         shelves();
         add(prices.at(layout.must()) * missing);
@@ -107,8 +111,32 @@ final class Bound {
     }
 
     static double of(Relaxation relaxed, Prices prices, long missing) {
-        Bound bound = new Bound(relaxed, prices, missing);
-        return bound.sum + MARGIN * bound.size;
+        return new Bound(relaxed, prices, missing).value();
+    }
+
+    double value() {
+        return sum + MARGIN * size;
+    }
+
+    /** What a tick more of one's own hours in a week takes away, all possible seasons together: grains. */
+    double hour(int week) {
+        double worth = 0;
+        if (facts.hours.own()[week] < WorkWeeks.UNLIMITED) {
+            for (int k = 0; k < seasons; k++) {
+                worth += pay[week * seasons + k] - weight[k] * relaxed.pay(week);
+            }
+        }
+        return worth;
+    }
+
+    /** What a mm or cell more of a shelf that is no bed would be worth in a week: grains. */
+    double ofShelf(int shelf, int week) {
+        return cost(shelf, week, week + 1);
+    }
+
+    /** What the weeks of a bed are worth, grains a mm: they add up to what a mm of it brings. */
+    double[] weeksOfBed(int bed) {
+        return Arrays.copyOfRange(bedWeeks, bed * weeks, (bed + 1) * weeks);
     }
 
     private void add(double term) {
@@ -132,7 +160,8 @@ final class Bound {
         }
     }
 
-    private double cutting(int week) {
+    /** What a tick of cutting costs in a week, beyond its pay and what any hour does: grains. */
+    double cutting(int week) {
         return facts.hours.cutting()[week] >= WorkWeeks.UNLIMITED ? 0 : prices.at(layout.cutting() + week);
     }
 
@@ -271,11 +300,18 @@ final class Bound {
             }
         }
         double[] best = new double[weeks + 1];
-        for (int to = 1; to <= weeks; to++) {
-            best[to] = best[to - 1];
-            for (int from = 0; from < to; from++) {
-                best[to] = Math.max(best[to], best[from] + gain[from * (weeks + 1) + to]);
+        double[] left = new double[weeks + 1];
+        for (int w = 1; w <= weeks; w++) {
+            best[w] = best[w - 1];
+            left[weeks - w] = left[weeks - w + 1];
+            for (int other = 0; other < w; other++) {
+                best[w] = Math.max(best[w], best[other] + gain[other * (weeks + 1) + w]);
+                int end = weeks - other;
+                left[weeks - w] = Math.max(left[weeks - w], left[end] + gain[(weeks - w) * (weeks + 1) + end]);
             }
+        }
+        for (int w = 0; w < weeks; w++) {
+            bedWeeks[bed * weeks + w] = (best[w + 1] - best[w] + left[w] - left[w + 1]) / 2;
         }
         add(best[weeks] * facts.shelves.get(bed).holds());
         size += largest * weeks * facts.shelves.get(bed).holds();

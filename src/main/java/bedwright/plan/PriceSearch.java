@@ -1,5 +1,6 @@
 package bedwright.plan;
 
+import bedwright.season.PriceList;
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
@@ -205,6 +206,11 @@ public final class PriceSearch {
     /** The prices that it follows from. */
     Prices bestPrices() {
         return new Prices(relaxed.facts, bestPrices);
+    }
+
+    /** The same as they are kept in a file, to six digits: what follows from those may differ from {@link #best} a little. */
+    public PriceList kept() {
+        return PriceLists.kept(relaxed.facts, bestPrices());
     }
 
     /** Steps taken so far. */

@@ -15,10 +15,24 @@ public record Plan(
         Score score,
 
         @Fact(value = "The plantings, by number", byDefault = "[]")
-        List<KeptPlanting> plantings) {
+        List<KeptPlanting> plantings,
+
+        @Fact("How close it comes to the best possible, if that was looked for")
+        @Nullable
+        Closeness closeness) {
 
     public Plan {
         plantings = List.copyOf(plantings);
+    }
+
+    /** A plan of which nothing is said of how close it comes to the best possible. */
+    public Plan(int version, Season season, Making making, Score score, List<KeptPlanting> plantings) {
+        this(version, season, making, score, plantings, null);
+    }
+
+    /** The same plan, with how close it comes to the best possible. */
+    public Plan with(@Nullable Closeness how) {
+        return new Plan(version, season, making, score, plantings, how);
     }
 
     /** Seed and limits with which a plan was made. */
@@ -46,4 +60,81 @@ public record Plan(
             long medium,
 
             @Fact("Money, caution included") long soft) {}
+
+    /**
+     * How close a plan comes to the best possible: to what no plan goes beyond that keeps every hard rule and misses no
+     * more stems that must be ours.
+     */
+    public record Closeness(
+            @Fact(
+                    value = "The plan lies within so much of the best possible, rounded up: of what the best possible"
+                            + " brings more than nothing planted. Left out where it can't be claimed",
+                    unit = "%",
+                    min = 0)
+            @Nullable
+            Double within,
+
+            @Fact("What the money of no such plan goes beyond, caution included, in the score's units")
+            long bound,
+
+            @Fact("What nothing planted brings, likewise") long nothing,
+
+            @Fact(value = "Steps taken to find the prices that it follows from", min = 0)
+            long steps,
+
+            @Fact(value = "Limit of that search in seconds, if that was the limit", unit = "s", min = 0) @Nullable
+            Double seconds,
+
+            @Fact(value = "What one more of what is scarce would be worth: an estimate", byDefault = "[]")
+            List<Worth> worths) {
+
+        public Closeness {
+            worths = List.copyOf(worths);
+        }
+    }
+
+    /**
+     * What one more of something would add to the best possible, parts of lots allowed: an estimate of what it would add
+     * to a plan.
+     */
+    public record Worth(
+            @Fact("What there would be more of") Thing thing,
+
+            @Fact("Name of the beds or the net; empty where there is but one such thing")
+            String name,
+
+            @Fact(
+                    value = "What one more of it would be worth in each week, in the mean of the seasons, caution"
+                            + " included",
+                    unit = "money",
+                    min = 0)
+            List<Double> weeks) {
+
+        public Worth {
+            weeks = List.copyOf(weeks);
+        }
+
+        /** For the whole season. */
+        public double season() {
+            return weeks.stream().mapToDouble(Double::doubleValue).sum();
+        }
+
+        /** What one more is of. */
+        public enum Thing {
+            /** A metre of these beds. */
+            BED,
+            /** An hour of one's own, beyond its pay. */
+            HOUR,
+            /** An hour fit for cutting, in which there are hands. */
+            CUTTING_HOUR,
+            /** A cell of the bench. */
+            BENCH,
+            /** A cell of the trays. */
+            TRAYS,
+            /** A metre of a net. */
+            NET,
+            /** A metre of row cover. */
+            COVER
+        }
+    }
 }

@@ -1,6 +1,7 @@
 package bedwright.sheet;
 
 import bedwright.plan.Outcome;
+import bedwright.season.Plan;
 import bedwright.season.Season;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -42,9 +43,12 @@ public final class Sheet {
         double height = 0;
         for (Band band : Bands.of(season, outcome, plantings)) {
             height += band.height();
-            String svg = Bands.picture(band, axis, Svg.Form.INLINE);
-            Figure figure = new Figure(band.id(), band.heading(), band.caption(), svg);
-            bands.add(new SheetPage.BandFigure(figure, band.table()));
+            bands.add(figure(band, axis));
+        }
+        List<SheetPage.BandFigure> worth = new ArrayList<>();
+        Plan.Closeness closeness = facts.closeness();
+        if (closeness != null && closeness.within() != null && !closeness.worths().isEmpty()) {
+            worth.add(figure(new WorthBand(season, closeness.worths()), axis));
         }
         GroundPlan ground = new GroundPlan(season);
         List<SheetPage.Section> tables = new ArrayList<>();
@@ -63,11 +67,17 @@ public final class Sheet {
                 style(height),
                 parts.stream().filter(part -> !LAST.contains(part.id())).toList(),
                 bands,
+                worth,
                 new BedsBand(season, plantings).isCrowded() ? BedsClosely.figures(season, plantings, axis) : List.of(),
                 ground.figures(),
                 ground.table(),
                 tables,
                 parts.stream().filter(part -> LAST.contains(part.id())).toList());
+    }
+
+    private static SheetPage.BandFigure figure(Band band, TimeAxis axis) {
+        String svg = Bands.picture(band, axis, Svg.Form.INLINE);
+        return new SheetPage.BandFigure(new Figure(band.id(), band.heading(), band.caption(), svg), band.table());
     }
 
     /** Marks, and the width at which all bands fit one printed sheet. */

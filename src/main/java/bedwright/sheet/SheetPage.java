@@ -12,6 +12,7 @@ import java.util.List;
  * @param style style of marks and print
  * @param first what is needed first
  * @param bands the picture's bands, each with its table
+ * @param worth what one more would be worth, if that is known
  * @param closely the beds with every number, if the band has no room for them
  * @param ground the ground, one picture for each storm side
  * @param groundTable beds and their shelter
@@ -25,6 +26,7 @@ public record SheetPage(
         String style,
         List<Summary.Part> first,
         List<BandFigure> bands,
+        List<BandFigure> worth,
         List<Figure> closely,
         List<Figure> ground,
         Table groundTable,

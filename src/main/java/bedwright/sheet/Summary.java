@@ -52,6 +52,12 @@ public final class Summary {
         Outlets outlets = new Outlets(facts.season(), facts.outcome());
         List<Part> parts = new ArrayList<>();
         parts.add(new Part("short", "In short", summary.inShort()));
+        Plan.Closeness closeness = facts.closeness();
+        if (closeness != null) {
+            List<String> best = BestWords.sentences(
+                    facts.season(), facts.outcome().score(), closeness, facts.outcome().seasons());
+            parts.add(new Part("best", "How close to the best possible", best));
+        }
         parts.add(new Part("missing", "Too few stems", summary.tooFew(outlets)));
         if (!facts.season().orders().isEmpty()) {
             List<Bouquets> bouquets = Bouquets.of(facts.season(), facts.outcome());

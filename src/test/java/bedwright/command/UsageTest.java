@@ -70,7 +70,7 @@ class UsageTest {
         "expect " + FIRST + " --crop dill --week 2027-05-10 --method thrown, No method is named",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 0, --plants takes 1",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 99999999, --plants takes 1",
-        "schema farm, 'is not \"season\", \"plan\" or \"book\"'",
+        "schema farm, 'is not \"season\", \"plan\", \"prices\" or \"book\"'",
         "crops zinia, Did you mean \"zinnia\"?",
         "crops celosia, 'Did you mean \"celosia, crested\" or \"celosia, plume\"?'",
         "crops turnip, There is no crop",
@@ -85,7 +85,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan", "book"})
+    @ValueSource(strings = {"season", "plan", "prices", "book"})
     void theSchemaIsPrintedAlone(String which) {
         Ran ran = Ran.of("schema", which);
 

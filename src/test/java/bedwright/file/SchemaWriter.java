@@ -14,6 +14,7 @@ final class SchemaWriter {
         Files.createDirectories(FOLDER);
         Files.writeString(FOLDER.resolve("season.schema.json"), Schema.season());
         Files.writeString(FOLDER.resolve("plan.schema.json"), Schema.plan());
+        Files.writeString(FOLDER.resolve("prices.schema.json"), Schema.prices());
         Files.writeString(FOLDER.resolve("crop-book.schema.json"), Schema.book());
     }
 }
