@@ -73,8 +73,7 @@ final class BoundOptions {
         if (!wanted) {
             return Optional.empty();
         }
-        return Optional.of(
-                isCounted ? new Limits(null, USUAL_STEPS, true) : new Limits(USUAL_SECONDS, null, true));
+        return Optional.of(isCounted ? new Limits(null, USUAL_STEPS, true) : new Limits(USUAL_SECONDS, null, true));
     }
 
     private ParameterException usage(String message) {

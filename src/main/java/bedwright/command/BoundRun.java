@@ -17,11 +17,11 @@ final class BoundRun {
     private static final int LINE = 100;
     private static final double NANOS = 1e9;
     /** It has settled if so many more steps, a part of all taken, brought less than {@link #LITTLE}. */
-    private static final double PART = 0.25;
+    private static final double PART = 0.5;
 
     private static final long FEWEST = 800;
     /** Part of the bound. */
-    private static final double LITTLE = 2e-5;
+    private static final double LITTLE = 1e-4;
 
     private final PlanFacts facts;
     private final Plan.Score score;
@@ -37,8 +37,7 @@ final class BoundRun {
     /** What was found: the prices, and what follows from them. */
     record Found(PriceList prices, Plan.Closeness closeness) {}
 
-    private BoundRun(
-            PlanFacts facts, Plan.Score score, BoundOptions.Limits limits, PrintWriter err, boolean terminal) {
+    private BoundRun(PlanFacts facts, Plan.Score score, BoundOptions.Limits limits, PrintWriter err, boolean terminal) {
         this.facts = facts;
         this.score = score;
         this.limits = limits;
@@ -72,8 +71,7 @@ final class BoundRun {
         if (terminal) {
             err.print("\r" + " ".repeat(LINE) + "\r");
         }
-        err.printf(
-                Locale.ROOT, "Prices were looked for in %,d steps, %.1f s.%n", search.steps(), seconds());
+        err.printf(Locale.ROOT, "Prices were looked for in %,d steps, %.1f s.%n", search.steps(), seconds());
         PriceList prices = search.kept();
         return new Found(prices, closeness(prices, search.steps(), limits.seconds()));
     }

@@ -63,10 +63,14 @@ final class RecheckCommand implements Callable<Integer> {
         out.println("Counted again by other code, the plan scores what its file says.");
         Path prices = file == null ? plans.prices() : file;
         if (file == null && !Files.exists(prices)) {
-            out.println("No prices lie beside it, so nothing is said of the best possible: plan with --bound for that.");
+            out.println(
+                    "No prices lie beside it, so nothing is said of the best possible: plan with --bound for that.");
         } else {
             BestWords.sentences(
-                            plan.season(), plan.score(), closeness(facts, plan, prices), facts.seasons().size())
+                            plan.season(),
+                            plan.score(),
+                            closeness(facts, plan, prices),
+                            facts.seasons().size())
                     .forEach(out::println);
         }
         return counted.hard() == 0 ? Exit.DONE : Exit.RULE_BROKEN;
@@ -78,11 +82,7 @@ final class RecheckCommand implements Callable<Integer> {
         Plan.Closeness said = plan.closeness();
         try {
             return BestPossible.closeness(
-                    facts,
-                    plan.score(),
-                    prices,
-                    said == null ? 0 : said.steps(),
-                    said == null ? null : said.seconds());
+                    facts, plan.score(), prices, said == null ? 0 : said.steps(), said == null ? null : said.seconds());
         } catch (IllegalArgumentException e) {
             throw new Refusal(
                     Exit.FAULTY_FILE,

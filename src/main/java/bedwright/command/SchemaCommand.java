@@ -21,7 +21,9 @@ final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "season|plan|prices|book", description = "Which file's schema: season, plan, prices or book.")
+    @Parameters(
+            paramLabel = "season|plan|prices|book",
+            description = "Which file's schema: season, plan, prices or book.")
     private Which which = Which.SEASON;
 
     enum Which {

@@ -45,7 +45,9 @@ final class PriceCheck {
         List<PriceList.Stems> stems = prices.stems();
         flaws.unlessDifferent(
                 "price of stems for",
-                stems.stream().map(s -> s.kind() + " in the week of " + s.week()).toList(),
+                stems.stream()
+                        .map(s -> s.kind() + " in the week of " + s.week())
+                        .toList(),
                 i -> "/stems/" + i + "/kind");
         Known known = new Known(season);
         Days days = new Days(season, flaws);

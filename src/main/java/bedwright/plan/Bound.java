@@ -15,7 +15,7 @@ import java.util.Arrays;
  *       moved to the nearest such ({@link Relaxation#weights}).
  *   <li>Hours: a season pays for all work of a week at the own rate, and the difference to the hired rate for what goes
  *       beyond the own hours. With a price p of at most that difference it pays at least (own rate + p) × work − p × own
- *       hours. (Were hired hours cheaper than own ones, all are taken at their rate: true, but loose.)
+ *       hours. (Were hired hours cheaper than own ones, see {@link Relaxation#pay}.)
  *   <li>What is limited is not overstepped, so limit less use, times a price, may be added: hours and cutting hours summed
  *       over the seasons, cells and metres of stock by week. For stock that can be bought the season's peak beyond what is
  *       owned costs at least as much as the weeks' excesses at prices that add up to no more than its price; prices that

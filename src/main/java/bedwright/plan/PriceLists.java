@@ -70,10 +70,16 @@ final class PriceLists {
                 hired.stream().allMatch(List::isEmpty) ? List.of() : hired,
                 shelves.get(0),
                 shelves.get(1),
-                shelves.subList(2, 2 + nets).stream().allMatch(List::isEmpty) ? List.of() : shelves.subList(2, 2 + nets),
+                shelves.subList(2, 2 + nets).stream().allMatch(List::isEmpty)
+                        ? List.of()
+                        : shelves.subList(2, 2 + nets),
                 shelves.get(2 + nets),
                 list(prices, layout.lots(), facts.table.stocks(), ofMean),
-                list(prices, layout.standing() + firstStanding(), season.standing().size(), 1000 * ofMean),
+                list(
+                        prices,
+                        layout.standing() + firstStanding(),
+                        season.standing().size(),
+                        1000 * ofMean),
                 stems(prices));
     }
 
@@ -128,7 +134,12 @@ final class PriceLists {
         shelf(each, facts.bench, kept.bench(), 1, "bench");
         shelf(each, facts.trays, kept.trays(), 1, "trays");
         int nets = facts.cover - facts.firstNet;
-        mustBe(kept.nets().isEmpty() || kept.nets().size() == nets, "nets", kept.nets().size(), nets, "nets");
+        mustBe(
+                kept.nets().isEmpty() || kept.nets().size() == nets,
+                "nets",
+                kept.nets().size(),
+                nets,
+                "nets");
         for (int n = 0; n < kept.nets().size(); n++) {
             shelf(each, facts.firstNet + n, kept.nets().get(n), 1000, "nets");
         }

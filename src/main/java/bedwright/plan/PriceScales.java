@@ -169,7 +169,8 @@ final class PriceScales {
         }
         double all = 0;
         for (int w = 0; w < weeks; w++) {
-            all += relaxed.hours(w) < WorkWeeks.UNLIMITED ? relaxed.hours(w) : 0;
+            long limit = Math.min(relaxed.hours(w), facts.hours.cutting()[w]);
+            all += limit < WorkWeeks.UNLIMITED ? limit : 0;
         }
         double anHour = Math.max(facts.hiredRate, all == 0 ? 0 : money / seasons / all);
         for (int w = 0; w < weeks; w++) {

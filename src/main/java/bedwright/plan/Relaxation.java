@@ -86,9 +86,18 @@ final class Relaxation {
         return facts.table.millimetres(row) > 0 && facts.table.heldFrom(row) < facts.table.heldTo(row);
     }
 
-    /** What any hour of a week costs at least, grains a tick. */
-    long pay(int week) {
-        return isUnlimited(week) ? facts.ownRate : Math.min(facts.ownRate, facts.hiredRate);
+    /**
+     * What the hours of a week cost at least, each of them, grains a tick. Were hired hours cheaper than own ones, a season
+     * would pay the less for each the more they are; it can't have more than those of all seasons together, since their
+     * mean is limited.
+     */
+    double pay(int week) {
+        if (isUnlimited(week) || facts.hiredRate >= facts.ownRate) {
+            return facts.ownRate;
+        }
+        double own = facts.hours.own()[week];
+        double all = (double) facts.seasonCount * hours(week);
+        return all <= own ? facts.ownRate : (facts.ownRate * own + facts.hiredRate * (all - own)) / all;
     }
 
     /** What an hour beyond one's own costs more, grains a tick. */

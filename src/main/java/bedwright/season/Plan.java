@@ -17,8 +17,7 @@ public record Plan(
         @Fact(value = "The plantings, by number", byDefault = "[]")
         List<KeptPlanting> plantings,
 
-        @Fact("How close it comes to the best possible, if that was looked for")
-        @Nullable
+        @Fact("How close it comes to the best possible, if that was looked for") @Nullable
         Closeness closeness) {
 
     public Plan {

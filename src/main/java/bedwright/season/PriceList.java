@@ -94,7 +94,8 @@ public record PriceList(
             @Fact("First day of the week") LocalDate week,
 
             @Fact(
-                    value = "What somebody who asks for this kind pays more than for the kind above, by possible season",
+                    value =
+                            "What somebody who asks for this kind pays more than for the kind above, by possible season",
                     unit = "money",
                     min = 0,
                     byDefault = "[]")

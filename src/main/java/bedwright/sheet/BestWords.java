@@ -52,8 +52,8 @@ public final class BestWords {
             lines.add(words.sentence(beds.getFirst()));
         }
         if (beds.size() > 1) {
-            lines.add((beds.size() == 2 ? "Of the other beds: " : "Of the least of the beds: ")
-                    + words.sentence(beds.getLast()));
+            lines.add(words.sentence(beds.getLast())
+                    + (beds.size() == 2 ? "" : " The other " + (beds.size() - 2) + " lie between these."));
         }
     }
 
@@ -62,10 +62,10 @@ public final class BestWords {
         String most = say.money((double) closeness.bound() / seasons);
         if (within != null) {
             String so = score.medium() < 0 ? " and misses no more of the stems that must be ours" : "";
-            String must = score.medium() < 0
-                    ? " Whether fewer of these need be missing is not said."
-                    : "";
-            return "Within " + Say.tenth(within) + " % of the best possible. No plan that keeps every hard rule" + so
+            String must = score.medium() < 0 ? " Whether fewer of these need be missing is not said." : "";
+            return "Within " + Say.tenth(within)
+                    + " % of the best possible: so much at most is missing of what planting can bring. No plan that keeps every hard rule"
+                    + so
                     + " brings more than " + most + " in the mean of the seasons, caution included; this one brings "
                     + say.money((double) score.soft() / seasons) + ", and nothing planted "
                     + say.money((double) closeness.nothing() / seasons) + "." + must;

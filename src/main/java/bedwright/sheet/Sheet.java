@@ -47,7 +47,9 @@ public final class Sheet {
         }
         List<SheetPage.BandFigure> worth = new ArrayList<>();
         Plan.Closeness closeness = facts.closeness();
-        if (closeness != null && closeness.within() != null && !closeness.worths().isEmpty()) {
+        if (closeness != null
+                && closeness.within() != null
+                && !closeness.worths().isEmpty()) {
             worth.add(figure(new WorthBand(season, closeness.worths()), axis));
         }
         GroundPlan ground = new GroundPlan(season);

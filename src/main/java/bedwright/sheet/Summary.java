@@ -55,7 +55,10 @@ public final class Summary {
         Plan.Closeness closeness = facts.closeness();
         if (closeness != null) {
             List<String> best = BestWords.sentences(
-                    facts.season(), facts.outcome().score(), closeness, facts.outcome().seasons());
+                    facts.season(),
+                    facts.outcome().score(),
+                    closeness,
+                    facts.outcome().seasons());
             parts.add(new Part("best", "How close to the best possible", best));
         }
         parts.add(new Part("missing", "Too few stems", summary.tooFew(outlets)));

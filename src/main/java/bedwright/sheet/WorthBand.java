@@ -65,8 +65,10 @@ final class WorthBand implements Band {
         for (int i = 0; i < worths.size(); i++) {
             Worth worth = worths.get(i);
             double top = TITLE + TimeAxis.MONTHS + i * (STRIP + GAP);
-            double most =
-                    worth.weeks().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+            double most = worth.weeks().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .max()
+                    .orElse(0);
             Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(worth), words.money(most));
             svg.path(strip.between(w -> 0, worth.weeks()::get), "use");
             for (int w = 0; w < axis.weeks(); w++) {
@@ -100,7 +102,6 @@ final class WorthBand implements Band {
         }
         List<String> season = new ArrayList<>(List.of("All season"));
         worths.forEach(worth -> season.add(words.money(worth.season())));
-        return new Table(
-                "worth-table", "What one more would be worth, an estimate", columns, rows, List.of(season));
+        return new Table("worth-table", "What one more would be worth, an estimate", columns, rows, List.of(season));
     }
 }

@@ -22,7 +22,7 @@ final class WorthWords {
     /** "bed Fence", "an own hour": for a table's head or beside a strip. */
     static String name(Worth worth) {
         return switch (worth.thing()) {
-            case BED -> "bed " + worth.name();
+            case BED -> bed(worth);
             case HOUR -> "own hour";
             case CUTTING_HOUR -> "cutting hour";
             case BENCH -> "bench";
@@ -35,7 +35,7 @@ final class WorthWords {
     /** What one of it is. */
     static String one(Worth worth) {
         return switch (worth.thing()) {
-            case BED -> "a metre of bed " + worth.name();
+            case BED -> "a metre of " + bed(worth);
             case HOUR -> "an hour of your own, beyond its pay";
             case CUTTING_HOUR -> "an hour fit for cutting";
             case BENCH -> "a cell of the bench";
@@ -43,6 +43,12 @@ final class WorthWords {
             case NET -> "a metre of " + worth.name();
             case COVER -> "a metre of row cover";
         };
+    }
+
+    /** Many beds have the word in their name. */
+    private static String bed(Worth worth) {
+        boolean saysSo = worth.name().toLowerCase(Locale.ROOT).contains("bed");
+        return saysSo ? worth.name() : "bed " + worth.name();
     }
 
     /** Whether it is there for the whole season or not at all, so that its weeks are not had singly. */

@@ -17,7 +17,7 @@ class UsageTest {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "expect", "crops", "sheet", "schema"})
+    @ValueSource(strings = {"plan", "check", "expect", "crops", "recheck", "sheet", "schema"})
     void eachCommandExplainsItselfOnStandardOutput(String command) {
         Ran ran = Ran.of(command, "--help");
 
@@ -61,6 +61,10 @@ class UsageTest {
         "plan " + FIRST + " --seed -1, --seed takes",
         "plan " + FIRST + " --seasons 0, --seasons takes",
         "plan " + FIRST + " --caution wild, 'bold, steady, careful'",
+        "plan " + FIRST + " --bound-for -1, --bound-for takes seconds",
+        "plan " + FIRST + " --bound-steps 0, --bound-steps takes a number",
+        "plan " + FIRST + " --bound-for 5 --bound-steps 5, keep one of them",
+        "plan " + FIRST + " --moves 5 --bound-for 5, give --bound-steps",
         "plan " + FIRST + " --format yaml, is not \"text\" or \"json\"",
         "expect " + FIRST + " --crop dill, Missing required option",
         "expect " + FIRST + " --crop dill --week 2027-13-01, is not a day of the calendar",

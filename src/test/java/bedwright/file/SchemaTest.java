@@ -3,6 +3,7 @@ package bedwright.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.season.Plan;
+import bedwright.season.PriceList;
 import bedwright.season.Season;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
@@ -28,7 +29,7 @@ class SchemaTest {
     private static final com.networknt.schema.Schema PLAN = DRAFT.getSchema(Schema.plan());
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan", "crop-book"})
+    @ValueSource(strings = {"season", "plan", "prices", "crop-book"})
     void areKeptAsTheRecordsSay(String name) throws IOException {
         String kept = Files.readString(SchemaWriter.FOLDER.resolve(name + ".schema.json"));
 
@@ -38,6 +39,7 @@ class SchemaTest {
                         switch (name) {
                             case "season" -> Schema.season();
                             case "plan" -> Schema.plan();
+                            case "prices" -> Schema.prices();
                             default -> Schema.book();
                         });
     }
@@ -49,6 +51,7 @@ class SchemaTest {
 
         assertThat(draft.validate(Schema.season(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.plan(), InputFormat.JSON)).isEmpty();
+        assertThat(draft.validate(Schema.prices(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.book(), InputFormat.JSON)).isEmpty();
     }
 
@@ -61,9 +64,12 @@ class SchemaTest {
     void allowWhatTheReaderAllows(int seed) {
         Season season = new RandomRecords(seed).make(Season.class);
         Plan plan = new RandomRecords(seed).make(Plan.class);
+        PriceList prices = new RandomRecords(seed).make(PriceList.class);
 
         assertThat(validate(SEASON, SeasonFile.bytes(season))).isEmpty();
         assertThat(validate(PLAN, PlanFile.bytes(plan))).isEmpty();
+        assertThat(validate(DRAFT.getSchema(Schema.prices()), PriceFile.bytes(prices)))
+                .isEmpty();
     }
 
     @Test

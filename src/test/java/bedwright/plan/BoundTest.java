@@ -66,7 +66,9 @@ class BoundTest {
                 "\"height\": 1.5, \"family\": \"daisies\",",
                 "\"crops\": [",
                 "\"families\": [{\"name\": \"daisies\", \"restYears\": 2}], \"rotation\": {\"followOn\": "
-                        + random.nextInt(9) + "}, \"crops\": [");
+                        + random.nextInt(9) + "}, \"crops\": [",
+                "\"hiredRate\": 18",
+                "\"hiredRate\": " + tenths(random, 300));
         return Seasons.over(1 + random.nextInt(9), season).with(new Caution(random.nextInt(101)));
     }
 
