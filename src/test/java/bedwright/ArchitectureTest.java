@@ -50,6 +50,7 @@ class ArchitectureTest {
         MAY_KNOW.put("file", Set.of("season", "weather"));
         MAY_KNOW.put("climate", Set.of("season"));
         MAY_KNOW.put("station", Set.of("season", "weather", "climate"));
+        MAY_KNOW.put("start", Set.of("season", "file"));
         MAY_KNOW.put("growth", Set.of("season", "climate"));
         // A second opinion on plans is worth something only while it shares no formula with the first.
         MAY_KNOW.put("recheck", Set.of("season", "climate"));
@@ -60,8 +61,8 @@ class ArchitectureTest {
         MAY_KNOW.put(
                 "command",
                 Set.of(
-                        "season", "weather", "file", "climate", "station", "growth", "recheck", "plan", "compare",
-                        "sheet", "page"));
+                        "season", "weather", "file", "climate", "station", "start", "growth", "recheck", "plan",
+                        "compare", "sheet", "page"));
     }
 
     @ArchTest

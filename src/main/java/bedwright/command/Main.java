@@ -19,8 +19,9 @@ import picocli.CommandLine.Spec;
         description = {
             "Plans a season of cut flowers: what goes in which bed, in which week, by which method.",
             "",
-            "Begin with a season file and make a plan of it:",
+            "Make a plan of a season file, or begin a season of your own by answering questions:",
             "  target/bedwright plan problems/first-bed.json --time 5",
+            "  target/bedwright new my-season.json",
             "Each command explains itself: target/bedwright plan --help"
         },
         footer = {
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             CheckCommand.class,
             ExpectCommand.class,
+            NewCommand.class,
             CropsCommand.class,
             WeatherCommand.class,
             RecheckCommand.class,

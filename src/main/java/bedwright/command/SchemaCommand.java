@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
         name = "schema",
         mixinStandardHelpOptions = true,
         description = {
-            "Prints the JSON Schema of season files, plan files, prices or the crop book: point an editor at it and it completes and checks.",
+            "Prints the JSON Schema of season files, plan files, prices, the crop book or the answers that a new season is"
+                    + " made of: point an editor at it and it completes and checks.",
             "",
             "  target/bedwright schema season > season.schema.json"
         })
@@ -22,15 +23,16 @@ final class SchemaCommand implements Callable<Integer> {
     private CommandSpec spec = CommandSpec.create();
 
     @Parameters(
-            paramLabel = "season|plan|prices|book",
-            description = "Which file's schema: season, plan, prices or book.")
+            paramLabel = "season|plan|prices|book|answers",
+            description = "Which file's schema: season, plan, prices, book or answers.")
     private Which which = Which.SEASON;
 
     enum Which {
         SEASON,
         PLAN,
         PRICES,
-        BOOK;
+        BOOK,
+        ANSWERS;
 
         @Override
         public String toString() {
@@ -48,6 +50,7 @@ final class SchemaCommand implements Callable<Integer> {
                             case PLAN -> Schema.plan();
                             case PRICES -> Schema.prices();
                             case BOOK -> Schema.book();
+                            case ANSWERS -> Schema.answers();
                         });
         spec.commandLine().getOut().flush();
         return Exit.DONE;

@@ -26,7 +26,10 @@ final class Typed {
                 PlanCommand.Format.class, text -> word(text, PlanCommand.Format.values(), "\"text\" or \"json\""));
         line.registerConverter(
                 SchemaCommand.Which.class,
-                text -> word(text, SchemaCommand.Which.values(), "\"season\", \"plan\", \"prices\" or \"book\""));
+                text -> word(
+                        text,
+                        SchemaCommand.Which.values(),
+                        "\"season\", \"plan\", \"prices\", \"book\" or \"answers\""));
     }
 
     private static <T> T number(String text, Function<String, T> reading, String wanted) {

@@ -114,6 +114,15 @@ public final class Remarks {
                         Words.quoted(crop.name()) + " is neither among the plantings to choose from (\"pool\") nor"
                                 + " \"standing\": it will not be planted.");
             }
+            if (pooled.contains(crop.name())
+                    && crop.price() == 0
+                    && crop.methods().stream().allMatch(method -> method.price() == null)) {
+                add(
+                        "/crops/" + i,
+                        Words.quoted(crop.name())
+                                + " has no \"price\", and none of its methods has one: its seed, plugs or"
+                                + " tubers cost nothing. The crop book has no prices either.");
+            }
             for (int m = 0; m < crop.methods().size(); m++) {
                 method("/crops/" + i + "/methods/" + m, crop, crop.methods().get(m), pooled.contains(crop.name()));
             }

@@ -1,5 +1,6 @@
 package bedwright.file;
 
+import bedwright.season.Answers;
 import bedwright.season.Crop;
 import bedwright.season.CropBook;
 import bedwright.season.Fact;
@@ -50,6 +51,11 @@ public final class Schema {
     /** The schema of a crop book. */
     public static String book() {
         return new Schema(List.of()).of(CropBook.class, "A crop book", "crop-book");
+    }
+
+    /** The schema of answers for a season of one's own. */
+    public static String answers() {
+        return new Schema(List.of()).of(Answers.class, "Answers for a season of one's own", "answers");
     }
 
     private String of(Class<? extends Record> type, String title, String name) {

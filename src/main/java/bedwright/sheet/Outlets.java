@@ -89,7 +89,8 @@ final class Outlets {
     private static String shortage(Spread[] missing, Run run) {
         String usual = range(missing, run, Spread::middle);
         String bad = range(missing, run, Spread::high);
-        String stems = " stems" + (run.weeks() > 1 ? " a week" : "");
+        boolean isOne = (run.sort() == BAD_YEAR ? bad : usual).equals("1");
+        String stems = (isOne ? " stem" : " stems") + (run.weeks() > 1 ? " a week" : "");
         if (run.sort() == BAD_YEAR) {
             return "enough in a usual year, short of " + bad + stems + " in a bad one";
         }

@@ -36,8 +36,8 @@ public record StationClimate(
     /** Never hard. */
     public static final Site.HardWinter USUAL_WINTER = new Site.HardWinter(0, 1);
 
-    private static final double SPRING_DAYS = 5.7;
-    private static final double AUTUMN_DAYS = 4.4;
+    static final double SPRING_DAYS = 5.7;
+    static final double AUTUMN_DAYS = 4.4;
 
     public StationClimate {
         meanMin = List.copyOf(meanMin);

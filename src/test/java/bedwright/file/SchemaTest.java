@@ -29,7 +29,7 @@ class SchemaTest {
     private static final com.networknt.schema.Schema PLAN = DRAFT.getSchema(Schema.plan());
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan", "prices", "crop-book"})
+    @ValueSource(strings = {"season", "plan", "prices", "crop-book", "answers"})
     void areKeptAsTheRecordsSay(String name) throws IOException {
         String kept = Files.readString(SchemaWriter.FOLDER.resolve(name + ".schema.json"));
 
@@ -40,6 +40,7 @@ class SchemaTest {
                             case "season" -> Schema.season();
                             case "plan" -> Schema.plan();
                             case "prices" -> Schema.prices();
+                            case "answers" -> Schema.answers();
                             default -> Schema.book();
                         });
     }
@@ -53,6 +54,7 @@ class SchemaTest {
         assertThat(draft.validate(Schema.plan(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.prices(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.book(), InputFormat.JSON)).isEmpty();
+        assertThat(draft.validate(Schema.answers(), InputFormat.JSON)).isEmpty();
     }
 
     static IntStream seeds() {
@@ -77,6 +79,14 @@ class SchemaTest {
         assertThat(validate(
                         DRAFT.getSchema(Schema.book()),
                         Files.readAllBytes(SchemaWriter.FOLDER.resolve("crop-book.json"))))
+                .isEmpty();
+    }
+
+    @Test
+    void allowTheAnswersThatComeWithUs() throws IOException {
+        assertThat(validate(
+                        DRAFT.getSchema(Schema.answers()),
+                        Files.readAllBytes(Path.of("problems/answers/new-garden.json"))))
                 .isEmpty();
     }
 

@@ -16,5 +16,6 @@ final class SchemaWriter {
         Files.writeString(FOLDER.resolve("plan.schema.json"), Schema.plan());
         Files.writeString(FOLDER.resolve("prices.schema.json"), Schema.prices());
         Files.writeString(FOLDER.resolve("crop-book.schema.json"), Schema.book());
+        Files.writeString(FOLDER.resolve("answers.schema.json"), Schema.answers());
     }
 }
