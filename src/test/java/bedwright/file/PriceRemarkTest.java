@@ -27,6 +27,7 @@ class PriceRemarkTest {
 
     @Test
     void cropsWithPricesAreNot() throws IOException {
-        assertThat(SeasonFile.remarks("book", text().getBytes(StandardCharsets.UTF_8))).isEmpty();
+        assertThat(SeasonFile.remarks("book", text().getBytes(StandardCharsets.UTF_8)))
+                .isEmpty();
     }
 }
