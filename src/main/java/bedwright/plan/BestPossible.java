@@ -77,6 +77,6 @@ public final class BestPossible {
     }
 
     private List<Plan.Worth> worths() {
-        return new Worths(facts, relaxed, prices, bound).all();
+        return new Worths(facts, bound).all();
     }
 }

@@ -23,16 +23,12 @@ final class Worths {
     private static final double NOISE = 0.01;
 
     private final PlanFacts facts;
-    private final Relaxation relaxed;
-    private final Prices prices;
     private final Bound bound;
     private final int weeks;
     private final int seasons;
 
-    Worths(PlanFacts facts, Relaxation relaxed, Prices prices, Bound bound) {
+    Worths(PlanFacts facts, Bound bound) {
         this.facts = facts;
-        this.relaxed = relaxed;
-        this.prices = prices;
         this.bound = bound;
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;

@@ -43,6 +43,7 @@ public final class FirstSeason {
     private static final int WEEKS_FROM_START = 14;
     private static final int WEEKS_BEFORE_END = 2;
     private static final int DIGITS = 100;
+    private static final String BOUQUET = "Bouquet";
 
     private final Answers answers;
     private final Site site;
@@ -257,10 +258,10 @@ public final class FirstSeason {
     private Map<Double, String> recipeNames() {
         Map<Double, String> names = new LinkedHashMap<>();
         if (answers.bouquets() > 0) {
-            names.put(answers.bouquetPrice(), "Bouquet");
+            names.put(answers.bouquetPrice(), BOUQUET);
         }
         for (Answers.Event event : answers.events()) {
-            names.putIfAbsent(price(event), names.isEmpty() ? "Bouquet" : "Bouquet at " + number(price(event)));
+            names.putIfAbsent(price(event), names.isEmpty() ? BOUQUET : BOUQUET + " at " + number(price(event)));
         }
         return names;
     }
@@ -277,7 +278,7 @@ public final class FirstSeason {
                     "name",
                     "Weekly bouquets",
                     "recipe",
-                    recipes.get(answers.bouquetPrice()),
+                    recipes.getOrDefault(answers.bouquetPrice(), BOUQUET),
                     "asks",
                     List.of(map(
                             "from", sellFrom().toString(), "to", sellTo().toString(), "bouquets", answers.bouquets())),
@@ -290,7 +291,7 @@ public final class FirstSeason {
                     "name",
                     "Event " + (e + 1) + ", " + event.date(),
                     "recipe",
-                    recipes.get(price(event)),
+                    recipes.getOrDefault(price(event), BOUQUET),
                     "asks",
                     List.of(map("from", weekOf(event.date()).toString(), "bouquets", event.bouquets())),
                     "promise",

@@ -6,6 +6,8 @@ import bedwright.file.WeatherFile;
 import bedwright.season.Site;
 import java.nio.file.Path;
 import java.time.MonthDay;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,12 +69,11 @@ class RoughClimateTest {
 
     @Test
     void frostsLieTwoWeeksAboutTheUsualDay() {
-        Site.Frost frost = RoughClimate.site(45, 27, -6, MonthDay.of(5, 10), MonthDay.of(10, 5), null)
+        Site.@Nullable Frost frost = RoughClimate.site(45, 27, -6, MonthDay.of(5, 10), MonthDay.of(10, 5), null)
                 .frost();
 
-        assertThat(frost).isNotNull();
-        assertThat(frost.lastSpring())
-                .isEqualTo(new Site.FrostDate(MonthDay.of(4, 26), MonthDay.of(5, 10), MonthDay.of(5, 24)));
+        assertThat(Optional.ofNullable(frost).map(Site.Frost::lastSpring))
+                .contains(new Site.FrostDate(MonthDay.of(4, 26), MonthDay.of(5, 10), MonthDay.of(5, 24)));
     }
 
     @Test
