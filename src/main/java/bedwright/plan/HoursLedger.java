@@ -30,6 +30,14 @@ final class HoursLedger {
     private final double[] moving;
     private final double[] movingChange;
     private final boolean[] isTouched;
+    /** Of the touched weeks, those in which the cutting is different. */
+    private final boolean[] isCuttingTouched;
+    /** Of each week, the ticks of {@link #moving} and of cutting, summed over the seasons. */
+    private final double[] movingSum;
+
+    private final double[] cuttingSum;
+    private final double[] trialMovingSum;
+    private final double[] trialCuttingSum;
     /** Cost of each week and season, grains. */
     private final double[] paid;
 
@@ -54,6 +62,11 @@ final class HoursLedger {
         this.moving = new double[cutting.length];
         this.movingChange = new double[cutting.length];
         this.isTouched = new boolean[weeks];
+        this.isCuttingTouched = new boolean[weeks];
+        this.movingSum = new double[weeks];
+        this.cuttingSum = new double[weeks];
+        this.trialMovingSum = new double[weeks];
+        this.trialCuttingSum = new double[weeks];
         this.paid = new double[cutting.length];
         this.trialPaid = new double[cutting.length];
         this.over = new long[weeks];
@@ -65,6 +78,7 @@ final class HoursLedger {
     /** Posts every week as touched, so that the first question counts all work. */
     void touchAll() {
         Arrays.fill(isTouched, true);
+        Arrays.fill(isCuttingTouched, true);
     }
 
     void post(int place, int sign) {
@@ -100,6 +114,7 @@ final class HoursLedger {
     void postCutting(
             int week, int end, int at, double[] cut, double[] cutBefore, double[] clear, double[] clearBefore) {
         Arrays.fill(isTouched, week, end, true);
+        Arrays.fill(isCuttingTouched, week, end, true);
         int to = week * seasons;
         int wide = (end - week) * seasons;
         for (int i = 0; i < wide; i++) {
@@ -123,7 +138,10 @@ final class HoursLedger {
         }
         double paidMore = 0;
         for (int w = 0; w < weeks; w++) {
-            if (isTouched[w]) {
+            if (isTouched[w] && !isCuttingTouched[w] && workChange[w] == 0) {
+                // What was taken away came back: as when a planting that is weeded each week moves by a week.
+                isTouched[w] = false;
+            } else if (isTouched[w]) {
                 paidMore += ask(w, answer);
             }
         }
@@ -137,10 +155,12 @@ final class HoursLedger {
         long same = work[w] + workChange[w];
         int at = w * seasons;
         double paidMore = pay(at, same, own, answer.money);
+        trialMovingSum[w] = isCuttingTouched[w] ? sum(moving, movingChange, at) : movingSum[w];
+        trialCuttingSum[w] = isCuttingTouched[w] ? sum(cutting, cuttingChange, at) : cuttingSum[w];
         trialOver[w] = own >= WorkWeeks.UNLIMITED
                 ? 0
-                : over(seasons * same + (long) sum(moving, movingChange, at), own + limits.hired()[w]);
-        trialCuttingOver[w] = over((long) sum(cutting, cuttingChange, at), limits.cutting()[w]);
+                : over(seasons * same + (long) trialMovingSum[w], own + limits.hired()[w]);
+        trialCuttingOver[w] = over((long) trialCuttingSum[w], limits.cutting()[w]);
         answer.add(Rule.HOURS, trialOver[w] - over[w]);
         answer.add(Rule.CUTTING_HOURS, trialCuttingOver[w] - cuttingOver[w]);
         return paidMore;
@@ -188,10 +208,12 @@ final class HoursLedger {
             if (isTouched[w]) {
                 work[w] += workChange[w];
                 int at = w * seasons;
-                for (int k = at; k < at + seasons; k++) {
+                for (int k = at; isCuttingTouched[w] && k < at + seasons; k++) {
                     cutting[k] += cuttingChange[k];
                     moving[k] += movingChange[k];
                 }
+                movingSum[w] = trialMovingSum[w];
+                cuttingSum[w] = trialCuttingSum[w];
                 System.arraycopy(trialPaid, at, paid, at, seasons);
                 over[w] = trialOver[w];
                 cuttingOver[w] = trialCuttingOver[w];
@@ -210,6 +232,9 @@ final class HoursLedger {
             if (isTouched[w]) {
                 isTouched[w] = false;
                 workChange[w] = 0;
+            }
+            if (isCuttingTouched[w]) {
+                isCuttingTouched[w] = false;
                 first = Math.min(first, w);
                 end = w + 1;
             }
