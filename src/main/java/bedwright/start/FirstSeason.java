@@ -8,10 +8,6 @@ import bedwright.season.Answers;
 import bedwright.season.Crop;
 import bedwright.season.Site;
 import java.nio.charset.StandardCharsets;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.MonthDay;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,9 +35,6 @@ public final class FirstSeason {
     private static final double NET_WEAR = 0.2;
     private static final double GAP_BETWEEN_BLOCKS = 2;
     private static final double BED_AND_PATH = 1.7;
-    private static final int WEEKS_AFTER_FROST = 11;
-    private static final int WEEKS_FROM_START = 14;
-    private static final int WEEKS_BEFORE_END = 2;
     private static final int DIGITS = 100;
     private static final String BOUQUET = "Bouquet";
 
@@ -49,6 +42,7 @@ public final class FirstSeason {
     private final Site site;
     private final List<Crop> crops;
     private final Map<String, Integer> stemsOfRole;
+    private final Selling selling;
 
     /**
      * @param answers without fault
@@ -62,6 +56,7 @@ public final class FirstSeason {
                         BookFigures.find(CropBookFile.ours(), wanted.crop()).orElseThrow())
                 .toList();
         this.stemsOfRole = bouquet();
+        this.selling = new Selling(answers, site);
     }
 
     /**
@@ -152,7 +147,7 @@ public final class FirstSeason {
         List<Object> beds = new ArrayList<>();
         double x = 0;
         for (Answers.Block block : answers.beds()) {
-            Map<String, Object> bed = map("name", block.name(), "count", block.count());
+            Map<String, Object> bed = map("name", name(block), "count", block.count());
             bed.put("at", map("x", rounded(x), "y", 0));
             bed.put("length", block.length());
             if (block.tunnel()) {
@@ -162,6 +157,11 @@ public final class FirstSeason {
             x += block.count() * BED_AND_PATH + GAP_BETWEEN_BLOCKS;
         }
         return beds;
+    }
+
+    /** With a blank before the number that is put behind the names of several. */
+    private static String name(Answers.Block block) {
+        return block.count() == 1 || block.name().endsWith(" ") ? block.name() : block.name() + " ";
     }
 
     private Map<String, Object> stock() {
@@ -242,7 +242,13 @@ public final class FirstSeason {
                         "price",
                         answers.stemPrice(),
                         "asks",
-                        List.of(map("from", sellFrom().toString(), "to", sellTo().toString(), "stems", each))))
+                        List.of(map(
+                                "from",
+                                selling.from().toString(),
+                                "to",
+                                selling.to().toString(),
+                                "stems",
+                                each))))
                 .toList();
     }
 
@@ -281,7 +287,12 @@ public final class FirstSeason {
                     recipes.getOrDefault(answers.bouquetPrice(), BOUQUET),
                     "asks",
                     List.of(map(
-                            "from", sellFrom().toString(), "to", sellTo().toString(), "bouquets", answers.bouquets())),
+                            "from",
+                            selling.from().toString(),
+                            "to",
+                            selling.to().toString(),
+                            "bouquets",
+                            answers.bouquets())),
                     "promise",
                     Map.of()));
         }
@@ -293,7 +304,7 @@ public final class FirstSeason {
                     "recipe",
                     recipes.getOrDefault(price(event), BOUQUET),
                     "asks",
-                    List.of(map("from", weekOf(event.date()).toString(), "bouquets", event.bouquets())),
+                    List.of(map("from", selling.weekOf(event.date()).toString(), "bouquets", event.bouquets())),
                     "promise",
                     Map.of(),
                     "event",
@@ -302,54 +313,8 @@ public final class FirstSeason {
         return orders;
     }
 
-    /** First day of the season's week that a day lies in, or of its first or last week. */
-    private LocalDate weekOf(LocalDate day) {
-        long week = Math.floorDiv(day.toEpochDay() - answers.starts().toEpochDay(), 7L);
-        return answers.starts().plusWeeks(Math.clamp(week, 0, answers.weeks() - 1));
-    }
-
-    private LocalDate sellFrom() {
-        LocalDate said = answers.sellFrom();
-        if (said != null) {
-            return weekOf(said);
-        }
-        Site.Frost frost = site.frost();
-        return frost == null
-                ? weekOf(answers.starts().plusWeeks(WEEKS_FROM_START))
-                : weekOf(next(frost.lastSpring().usual(), answers.starts()).plusWeeks(WEEKS_AFTER_FROST));
-    }
-
-    private LocalDate sellTo() {
-        LocalDate said = answers.sellTo();
-        LocalDate from = sellFrom();
-        Site.Frost frost = site.frost();
-        LocalDate to = said != null
-                ? said
-                : frost == null
-                        ? answers.starts().plusWeeks(answers.weeks() - WEEKS_BEFORE_END)
-                        : next(frost.firstAutumn().usual(), from).minusWeeks(WEEKS_BEFORE_END);
-        LocalDate week = weekOf(to);
-        return week.isBefore(from) ? from : week;
-    }
-
-    private static LocalDate next(MonthDay day, LocalDate from) {
-        LocalDate of = day.atYear(from.getYear());
-        return of.isBefore(from) ? day.atYear(from.getYear() + 1) : of;
-    }
-
     private static double rounded(double value) {
         return Math.round(value * DIGITS) / (double) DIGITS;
-    }
-
-    /**
-     * The day on which a season is usually begun: the first Monday of March, of September in the south, that is to come.
-     *
-     * @param today from when on
-     */
-    public static LocalDate usualStart(LocalDate today, double latitude) {
-        MonthDay first = latitude < 0 ? MonthDay.of(9, 1) : MonthDay.of(3, 1);
-        LocalDate of = next(first, today);
-        return of.with(TemporalAdjusters.nextOrSame(DayOfWeek.MONDAY));
     }
 
     /** A number for a question or a message: no needless digits. */
