@@ -27,7 +27,7 @@ record BedRow(Season season, @Nullable Bed bed, long length, List<Stretches.Stre
                 .filter(p -> p.bed() == bed.index())
                 .map(Stretches.Piece::inBed)
                 .toList();
-        return new BedRow(season, bed, length, Stretches.layOut(pieces, length));
+        return new BedRow(season, bed, length, WholeStretches.layOut(pieces, length));
     }
 
     /** The trays of all plantings; as long as the most that stand there at once. */

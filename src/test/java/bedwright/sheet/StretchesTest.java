@@ -82,12 +82,9 @@ class StretchesTest {
                 .containsExactly("1: 0-8", "2: 8-10", "2: 10-13");
     }
 
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-    void alwaysFindRoomWhereThereIsEnoughAndNeverLieOverOneAnother(long seed) {
+    /** Pieces of which as many as a drawn order lets fit into a bed. */
+    private static List<Stretches.Piece> drawn(long seed, int weeks, long length) {
         Random random = new Random(seed);
-        int weeks = 20;
-        long length = 1000;
         long[] used = new long[weeks];
         List<Stretches.Piece> pieces = new ArrayList<>();
         for (int i = 1; i <= 200; i++) {
@@ -105,9 +102,12 @@ class StretchesTest {
                 pieces.add(piece(i, from, to, amount));
             }
         }
-        List<Stretches.Stretch> laid = Stretches.layOut(pieces, length);
-
         assertThat(pieces).hasSizeGreaterThan(15);
+        return pieces;
+    }
+
+    private static void assertEachLiesWhollyInTheBedAndNoneOverAnother(
+            List<Stretches.Piece> pieces, List<Stretches.Stretch> laid, int weeks, long length) {
         for (Stretches.Piece piece : pieces) {
             assertThat(laid.stream()
                             .filter(s -> s.piece() == piece)
@@ -127,5 +127,40 @@ class StretchesTest {
                 }
             }
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void alwaysFindRoomWhereThereIsEnoughAndNeverLieOverOneAnother(long seed) {
+        List<Stretches.Piece> pieces = drawn(seed, 20, 1000);
+
+        assertEachLiesWhollyInTheBedAndNoneOverAnother(pieces, Stretches.layOut(pieces, 1000), 20, 1000);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void drawnForFewSplitsNeverLieOverOneAnotherEither(long seed) {
+        List<Stretches.Piece> pieces = drawn(seed, 20, 1000);
+
+        assertEachLiesWhollyInTheBedAndNoneOverAnother(pieces, WholeStretches.layOut(pieces, 1000), 20, 1000);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void drawnForFewSplitsAreNeverSplitMore(long seed) {
+        List<Stretches.Piece> pieces = drawn(seed, 20, 1000);
+
+        assertThat(WholeStretches.layOut(pieces, 1000).size())
+                .isLessThanOrEqualTo(Stretches.layOut(pieces, 1000).size());
+    }
+
+    /** Laid out as they come, 4 is split; were 3 at the far end, as here found, it lies whole. */
+    @Test
+    void drawnForFewSplitsLieWholeWhereTheOrderOfComingSplits() {
+        List<Stretches.Piece> pieces =
+                List.of(piece(1, 0, 9, 3), piece(2, 0, 4, 2), piece(3, 1, 9, 3), piece(4, 5, 9, 4));
+
+        assertThat(Stretches.layOut(pieces, 10)).hasSize(5);
+        assertThat(WholeStretches.layOut(pieces, 10)).hasSize(4);
     }
 }
