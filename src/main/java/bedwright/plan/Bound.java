@@ -134,6 +134,11 @@ final class Bound {
         return cost(shelf, week, week + 1);
     }
 
+    /** What a lot at a place brings at the prices, its lot paid and its bed not: grains. */
+    double brings(int place) {
+        return value[place];
+    }
+
     /** What the weeks of a bed are worth, grains a mm: they add up to what a mm of it brings. */
     double[] weeksOfBed(int bed) {
         return Arrays.copyOfRange(bedWeeks, bed * weeks, (bed + 1) * weeks);

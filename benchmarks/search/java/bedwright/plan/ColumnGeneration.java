@@ -1,0 +1,199 @@
+package bedwright.plan;
+
+import bedwright.growth.ProspectTable;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+
+/**
+ * The least bound that any prices can prove, by a linear solver: a {@link RelaxedModel} over some places is solved, its dual
+ * values are taken as prices, and places that could gain at them join, until the bound of those prices is hardly above the
+ * optimum over the places there are. The truth lies between the two.
+ *
+ * <p>Prices to begin with only make it shorter. As the dual values jump about, places are also chosen at prices between the
+ * best and the newest.
+ */
+final class ColumnGeneration {
+    /** How far the bound may lie above the optimum, as a part of the bound. */
+    private final double close;
+
+    private final Relaxation relaxed;
+    private final PlanFacts facts;
+    private final ProspectTable table;
+    private final RelaxedModel model;
+    private final String settings;
+    private final long missing;
+    private final Consumer<String> log;
+    private Prices best;
+    private double upper;
+    private double lower = Double.NEGATIVE_INFINITY;
+
+    /**
+     * What was found.
+     *
+     * @param lower optimum over the places there were: no prices prove a lower bound
+     * @param upper the bound that {@code prices} prove
+     */
+    record Found(double lower, double upper, Prices prices, int rounds, int places) {}
+
+    /**
+     * @param start prices to begin with
+     * @param settings of the solver's own, empty for none
+     * @param close how far apart the two ends may stay, as a part
+     */
+    ColumnGeneration(
+            PlanFacts facts,
+            Prices start,
+            String solver,
+            String settings,
+            double close,
+            long missing,
+            Consumer<String> log) {
+        this.facts = facts;
+        this.table = facts.table;
+        this.relaxed = new Relaxation(facts);
+        this.model = new RelaxedModel(relaxed, solver, missing);
+        this.settings = settings;
+        this.close = close;
+        this.missing = missing;
+        this.log = log;
+        this.best = start;
+        this.upper = Bound.of(relaxed, start, missing);
+    }
+
+    /**
+     * Solves until the two ends meet, or for so many rounds.
+     *
+     * @param first how many places to begin with
+     * @param each how many more join in a round, at most
+     */
+    Found run(int first, int each, int rounds) {
+        join(best, first, Double.POSITIVE_INFINITY);
+        int round = 0;
+        while (round < rounds) {
+            round++;
+            lower = Math.max(lower, model.solve(settings));
+            Prices dual = model.prices();
+            int before = model.columns();
+            look(dual);
+            log.accept(String.format(
+                    Locale.ROOT, "round %d: %s; %.6g to %.6g", round, model, lower, upper));
+            if (upper - lower <= close * Math.abs(upper)) {
+                break;
+            }
+            join(dual, each / 2, 0);
+            Prices between = between(best, dual);
+            look(between);
+            join(between, each / 2, 0);
+            if (model.columns() == before) {
+                break;
+            }
+        }
+        return new Found(lower, upper, best, round, model.columns());
+    }
+
+    private void look(Prices prices) {
+        double bound = Bound.of(relaxed, prices, missing);
+        if (bound < upper) {
+            upper = bound;
+            best = prices;
+        }
+    }
+
+    private Prices between(Prices one, Prices other) {
+        double[] some = one.toArray();
+        double[] more = other.toArray();
+        for (int i = 0; i < some.length; i++) {
+            some[i] = (some[i] + more[i]) / 2;
+        }
+        return new Prices(facts, some);
+    }
+
+    /** Places whose best chain lacks least to their bed's best join; with a limit of 0 only those that gain. */
+    private void join(Prices prices, int count, double limit) {
+        double[] lacks = lacks(prices);
+        IntStream.range(0, lacks.length)
+                .filter(place -> relaxed.open[place] && !model.has(place) && lacks[place] <= limit)
+                .boxed()
+                .sorted(Comparator.comparingDouble(place -> lacks[place]))
+                .limit(count)
+                .forEach(model::add);
+    }
+
+    /**
+     * By place, grains a mm (or a lot without a bed): what the best chain of the places that are in the model brings, less
+     * the best with this one; below 0 for one that would gain.
+     */
+    private double[] lacks(Prices prices) {
+        Bound bound = new Bound(relaxed, prices, missing);
+        int weeks = facts.weeks;
+        double[][] gain = new double[facts.bench][weeks * (weeks + 1)];
+        double[] bedless = new double[table.stocks()];
+        boolean any = model.columns() > 0;
+        for (int place = 0; place < table.places(); place++) {
+            if (!relaxed.open[place] || (any && !model.has(place))) {
+                continue;
+            }
+            if (relaxed.holdsBed(place)) {
+                int row = table.row(place);
+                int at = table.heldFrom(row) * (weeks + 1) + table.heldTo(row);
+                double[] of = gain[table.bed(place)];
+                of[at] = Math.max(of[at], bound.brings(place) / table.millimetres(row));
+            } else {
+                bedless[table.stock(place)] = Math.max(bedless[table.stock(place)], bound.brings(place));
+            }
+        }
+        for (int p : relaxed.fixed) {
+            int place = facts.fixedPlace[p];
+            if (relaxed.holdsBed(place)) {
+                int row = table.row(place);
+                int at = table.heldFrom(row) * (weeks + 1) + table.heldTo(row);
+                double[] of = gain[table.bed(place)];
+                of[at] = Math.max(of[at], prices.at(prices.layout.standing() + p));
+            }
+        }
+        double[][] until = new double[facts.bench][];
+        double[][] after = new double[facts.bench][];
+        for (int bed = 0; bed < facts.bench; bed++) {
+            until[bed] = until(gain[bed], weeks);
+            after[bed] = after(gain[bed], weeks);
+        }
+        double[] lacks = new double[table.places()];
+        Arrays.setAll(lacks, place -> {
+            int row = table.row(place);
+            if (!relaxed.holdsBed(place)) {
+                return bedless[table.stock(place)] - bound.brings(place);
+            }
+            int bed = table.bed(place);
+            return until[bed][weeks]
+                    - until[bed][table.heldFrom(row)]
+                    - after[bed][table.heldTo(row)]
+                    - bound.brings(place) / table.millimetres(row);
+        });
+        return lacks;
+    }
+
+    private static double[] until(double[] gain, int weeks) {
+        double[] best = new double[weeks + 1];
+        for (int to = 1; to <= weeks; to++) {
+            best[to] = best[to - 1];
+            for (int from = 0; from < to; from++) {
+                best[to] = Math.max(best[to], best[from] + gain[from * (weeks + 1) + to]);
+            }
+        }
+        return best;
+    }
+
+    private static double[] after(double[] gain, int weeks) {
+        double[] best = new double[weeks + 1];
+        for (int from = weeks - 1; from >= 0; from--) {
+            best[from] = best[from + 1];
+            for (int to = from + 1; to <= weeks; to++) {
+                best[from] = Math.max(best[from], best[to] + gain[from * (weeks + 1) + to]);
+            }
+        }
+        return best;
+    }
+}
