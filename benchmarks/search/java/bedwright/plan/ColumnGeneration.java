@@ -23,6 +23,7 @@ final class ColumnGeneration {
     private final PlanFacts facts;
     private final ProspectTable table;
     private final RelaxedModel model;
+    private final String solver;
     private final String settings;
     private final long missing;
     private final Consumer<String> log;
@@ -54,7 +55,8 @@ final class ColumnGeneration {
         this.facts = facts;
         this.table = facts.table;
         this.relaxed = new Relaxation(facts);
-        this.model = new RelaxedModel(relaxed, solver, missing);
+        this.model = new RelaxedModel(relaxed, missing);
+        this.solver = solver;
         this.settings = settings;
         this.close = close;
         this.missing = missing;
@@ -70,24 +72,23 @@ final class ColumnGeneration {
      * @param each how many more join in a round, at most
      */
     Found run(int first, int each, int rounds) {
-        join(best, first, Double.POSITIVE_INFINITY);
+        join(best, first);
         int round = 0;
         while (round < rounds) {
             round++;
-            lower = Math.max(lower, model.solve(settings));
+            lower = Math.max(lower, model.solve(solver, settings));
             Prices dual = model.prices();
-            int before = model.columns();
             look(dual);
             log.accept(String.format(
                     Locale.ROOT, "round %d: %s; %.6g to %.6g", round, model, lower, upper));
             if (upper - lower <= close * Math.abs(upper)) {
                 break;
             }
-            join(dual, each / 2, 0);
+            boolean gains = join(dual, each / 2);
             Prices between = between(best, dual);
             look(between);
-            join(between, each / 2, 0);
-            if (model.columns() == before) {
+            gains |= join(between, each / 2);
+            if (!gains) {
                 break;
             }
         }
@@ -111,15 +112,24 @@ final class ColumnGeneration {
         return new Prices(facts, some);
     }
 
-    /** Places whose best chain lacks least to their bed's best join; with a limit of 0 only those that gain. */
-    private void join(Prices prices, int count, double limit) {
+    /**
+     * The places whose best chain lacks least to their bed's best join, those too that would gain nothing yet.
+     *
+     * @return whether any of them gains
+     */
+    private boolean join(Prices prices, int count) {
         double[] lacks = lacks(prices);
-        IntStream.range(0, lacks.length)
-                .filter(place -> relaxed.open[place] && !model.has(place) && lacks[place] <= limit)
+        int[] joining = IntStream.range(0, lacks.length)
+                .filter(place -> relaxed.open[place] && !model.has(place))
                 .boxed()
                 .sorted(Comparator.comparingDouble(place -> lacks[place]))
                 .limit(count)
-                .forEach(model::add);
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int place : joining) {
+            model.add(place);
+        }
+        return joining.length > 0 && lacks[joining[0]] < 0;
     }
 
     /**

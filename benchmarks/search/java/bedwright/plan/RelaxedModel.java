@@ -1,11 +1,7 @@
 package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
-import com.google.ortools.Loader;
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPObjective;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
+import java.util.Arrays;
 
 /**
  * The relaxation that a {@link Bound} is of, written as a linear program over some of the places: parts of lots at places,
@@ -16,6 +12,7 @@ import com.google.ortools.linearsolver.MPVariable;
  * size.
  */
 final class RelaxedModel {
+    private static final int NONE = -1;
     private static final double HUNDREDTHS = 100;
     private static final double A_METRE = 1000;
 
@@ -28,33 +25,32 @@ final class RelaxedModel {
     /** Grains, summed over the seasons, of one money of a mean season. */
     private final double money;
 
-    private final MPSolver solver;
-    private final MPVariable spent;
-    private final MPVariable[] work;
-    private final MPConstraint spentRow;
-    private final MPConstraint[] workRow;
-    private final MPConstraint[] bedRow;
-    private final MPConstraint[] shelfRow;
-    private final MPConstraint[] lotRow;
-    private final MPConstraint[] cameRow;
-    private final MPConstraint[] askedRow;
-    private final MPConstraint[] ownRow;
-    private final MPConstraint[] hoursRow;
-    private final MPConstraint[] cuttingRow;
-    private final MPConstraint[] worstRow;
-    private final MPConstraint mustRow;
-    private final MPConstraint[] clearedRow;
+    private final SparseProgram program = new SparseProgram();
+    private double[] prices = new double[0];
+    private final int spent;
+    private final int[] work;
+    private final int spentRow;
+    private final int[] workRow;
+    private final int[] bedRow;
+    private final int[] shelfRow;
+    private final int[] lotRow;
+    private final int[] cameRow;
+    private final int[] askedRow;
+    private final int[] ownRow;
+    private final int[] hoursRow;
+    private final int[] cuttingRow;
+    private final int[] worstRow;
+    private final int mustRow;
+    private final int[] clearedRow;
     private final boolean[] isIn;
     private int columns;
 
     /**
      * A model without any places.
      *
-     * @param solverName a linear solver of OR-Tools
      * @param missing as {@link Bound} has it
      */
-    RelaxedModel(Relaxation relaxed, String solverName, long missing) {
-        Loader.loadNativeLibraries();
+    RelaxedModel(Relaxation relaxed, long missing) {
         this.relaxed = relaxed;
         this.facts = relaxed.facts;
         this.table = facts.table;
@@ -63,51 +59,37 @@ final class RelaxedModel {
         this.seasons = facts.seasonCount;
         this.money = (double) seasons * Grains.A_SMALLEST_UNIT
                 * facts.season.currency().smallest();
-        this.solver = MPSolver.createSolver(solverName);
-        if (solver == null) {
-            throw new IllegalArgumentException("OR-Tools has no solver named " + solverName);
-        }
         this.isIn = new boolean[table.places()];
-        this.work = new MPVariable[weeks];
-        this.workRow = new MPConstraint[weeks];
-        this.bedRow = new MPConstraint[facts.bench * weeks];
-        this.shelfRow = new MPConstraint[facts.shelves.size() * weeks];
-        this.lotRow = new MPConstraint[table.stocks()];
-        this.cameRow = new MPConstraint[facts.cells.size() * weeks * seasons];
-        this.askedRow = new MPConstraint[cameRow.length];
-        this.ownRow = new MPConstraint[weeks * seasons];
-        this.hoursRow = new MPConstraint[weeks];
-        this.cuttingRow = new MPConstraint[weeks];
-        this.worstRow = new MPConstraint[seasons];
-        this.clearedRow = new MPConstraint[facts.fillings.length * weeks * seasons];
-        this.spent = free();
-        this.spentRow = solver.makeConstraint(0, 0);
-        spentRow.setCoefficient(spent, -1);
-        this.mustRow = solver.makeConstraint(-MPSolver.infinity(), missing / HUNDREDTHS);
+        this.work = new int[weeks];
+        this.workRow = none(weeks);
+        this.bedRow = none(facts.bench * weeks);
+        this.shelfRow = none(facts.shelves.size() * weeks);
+        this.lotRow = none(table.stocks());
+        this.cameRow = none(facts.cells.size() * weeks * seasons);
+        this.askedRow = none(cameRow.length);
+        this.ownRow = none(weeks * seasons);
+        this.hoursRow = none(weeks);
+        this.cuttingRow = none(weeks);
+        this.worstRow = none(seasons);
+        this.clearedRow = none(facts.fillings.length * weeks * seasons);
+        this.spent = program.free();
+        this.spentRow = program.exactly(0);
+        program.add(spentRow, spent, -1);
+        this.mustRow = program.atMost(missing / HUNDREDTHS);
         objectiveAndHours();
         shelves();
         for (int s = 0; s < lotRow.length; s++) {
-            lotRow[s] = atMost(relaxed.lots[s]);
+            lotRow[s] = program.atMost(relaxed.lots[s]);
         }
         for (int p : relaxed.fixed) {
-            put(facts.fixedPlace[p], 1, fixedOne());
+            put(facts.fixedPlace[p], 1, program.column(1, 1));
         }
     }
 
-    private MPConstraint atMost(double most) {
-        return solver.makeConstraint(-MPSolver.infinity(), most);
-    }
-
-    private MPVariable fixedOne() {
-        return solver.makeNumVar(1, 1, "");
-    }
-
-    private MPVariable free() {
-        return solver.makeNumVar(-MPSolver.infinity(), MPSolver.infinity(), "");
-    }
-
-    private MPVariable some() {
-        return solver.makeNumVar(0, MPSolver.infinity(), "");
+    private static int[] none(int count) {
+        int[] rows = new int[count];
+        Arrays.fill(rows, NONE);
+        return rows;
     }
 
     /** Money of a mean season, all of it: what a season of weight 1 counts is its K-th part. */
@@ -116,47 +98,45 @@ final class RelaxedModel {
     }
 
     private void objectiveAndHours() {
-        MPObjective objective = solver.objective();
-        objective.setMaximization();
         for (int w = 0; w < weeks; w++) {
-            work[w] = free();
+            work[w] = program.free();
             double fixed = facts.fixedWork[w] / (double) Grains.TICKS_AN_HOUR;
-            workRow[w] = solver.makeConstraint(-fixed, -fixed);
-            workRow[w].setCoefficient(work[w], -1);
+            workRow[w] = program.exactly(-fixed);
+            program.add(workRow[w], work[w], -1);
         }
         double low = relaxed.leastWeight();
         double spread = relaxed.greatestWeight() - low;
-        MPVariable[] value = new MPVariable[seasons];
-        MPConstraint[] valueRow = new MPConstraint[seasons];
-        MPVariable threshold = free();
-        objective.setCoefficient(threshold, seasons * (1 - low));
+        int[] value = new int[seasons];
+        int[] valueRow = none(seasons);
+        int threshold = program.free();
+        program.gains(threshold, seasons * (1 - low));
         for (int k = 0; k < seasons; k++) {
-            value[k] = free();
-            objective.setCoefficient(value[k], low);
-            valueRow[k] = solver.makeConstraint(0, 0);
-            valueRow[k].setCoefficient(value[k], -1);
-            valueRow[k].setCoefficient(spent, -1.0 / seasons);
+            value[k] = program.free();
+            program.gains(value[k], low);
+            valueRow[k] = program.exactly(0);
+            program.add(valueRow[k], value[k], -1);
+            program.add(valueRow[k], spent, -1.0 / seasons);
             // What a season lacks to the threshold is counted with the weight of the worst.
-            worstRow[k] = atMost(0);
-            MPVariable lacks = some();
-            worstRow[k].setCoefficient(threshold, 1);
-            worstRow[k].setCoefficient(value[k], -1);
-            worstRow[k].setCoefficient(lacks, -1);
-            objective.setCoefficient(lacks, -spread);
+            worstRow[k] = program.atMost(0);
+            int lacks = program.some();
+            program.add(worstRow[k], threshold, 1);
+            program.add(worstRow[k], value[k], -1);
+            program.add(worstRow[k], lacks, -1);
+            program.gains(lacks, -spread);
         }
         double must = 0;
         for (int w = 0; w < weeks; w++) {
             if (relaxed.hours(w) < WorkWeeks.UNLIMITED) {
-                hoursRow[w] = atMost((double) seasons * relaxed.hours(w) / Grains.TICKS_AN_HOUR);
+                hoursRow[w] = program.atMost((double) seasons * relaxed.hours(w) / Grains.TICKS_AN_HOUR);
             }
             if (facts.hours.cutting()[w] < WorkWeeks.UNLIMITED) {
-                cuttingRow[w] = atMost((double) seasons * facts.hours.cutting()[w] / Grains.TICKS_AN_HOUR);
+                cuttingRow[w] = program.atMost((double) seasons * facts.hours.cutting()[w] / Grains.TICKS_AN_HOUR);
             }
             for (int k = 0; k < seasons; k++) {
                 must += week(w, k, valueRow[k]);
             }
         }
-        mustRow.setUb(mustRow.ub() - must);
+        program.raise(mustRow, -must);
     }
 
     /**
@@ -164,24 +144,24 @@ final class RelaxedModel {
      *
      * @return weighted stems that must be ours
      */
-    private double week(int w, int k, MPConstraint value) {
+    private double week(int w, int k, int value) {
         int at = w * seasons + k;
         double anHour = Grains.TICKS_AN_HOUR;
         // Work of the season's week: planned, less and more by cutting and clearing.
-        MPVariable hours = free();
-        MPConstraint sum = solver.makeConstraint(0, 0);
-        sum.setCoefficient(hours, -1);
-        sum.setCoefficient(work[w], 1);
-        value.setCoefficient(hours, -inMoney(relaxed.pay(w) * anHour));
-        if (hoursRow[w] != null) {
-            hoursRow[w].setCoefficient(hours, 1);
+        int hours = program.free();
+        int sum = program.exactly(0);
+        program.add(sum, hours, -1);
+        program.add(sum, work[w], 1);
+        program.add(value, hours, -inMoney(relaxed.pay(w) * anHour));
+        if (hoursRow[w] != NONE) {
+            program.add(hoursRow[w], hours, 1);
         }
         if (relaxed.extraPay(w) > 0) {
-            MPVariable more = some();
-            ownRow[at] = atMost(facts.hours.own()[w] / anHour);
-            ownRow[at].setCoefficient(hours, 1);
-            ownRow[at].setCoefficient(more, -1);
-            value.setCoefficient(more, -inMoney(relaxed.extraPay(w) * anHour));
+            int more = program.some();
+            ownRow[at] = program.atMost(facts.hours.own()[w] / anHour);
+            program.add(ownRow[at], hours, 1);
+            program.add(ownRow[at], more, -1);
+            program.add(value, more, -inMoney(relaxed.extraPay(w) * anHour));
         }
         double none = 0;
         double must = 0;
@@ -189,54 +169,54 @@ final class RelaxedModel {
             none += filling.none[at];
             must += sales(filling, w, at, value, sum);
         }
-        value.setBounds(value.lb() - inMoney(none), value.ub() - inMoney(none));
+        program.raise(value, -inMoney(none));
         return must;
     }
 
-    private double sales(Filling filling, int w, int at, MPConstraint value, MPConstraint hours) {
+    private double sales(Filling filling, int w, int at, int value, int hours) {
         double ticksAStem = HUNDREDTHS / Grains.TICKS_AN_HOUR;
         if (filling.clearRate != 0) {
-            MPVariable all = some();
-            MPConstraint row = solver.makeConstraint(0, 0);
-            row.setCoefficient(all, -1);
-            hours.setCoefficient(all, filling.clearRate * ticksAStem);
+            int all = program.some();
+            int row = program.exactly(0);
+            program.add(row, all, -1);
+            program.add(hours, all, filling.clearRate * ticksAStem);
             clearedRow[filling.role * weeks * seasons + at] = row;
         }
-        MPVariable[] through = new MPVariable[filling.nodes];
+        int[] through = none(filling.nodes);
         for (int n = 0; n < filling.nodes; n++) {
             int cell = (filling.firstNode + n) * weeks * seasons + at;
             if (!relaxed.comes[(filling.firstNode + n) * weeks + w]) {
                 continue;
             }
-            double most = filling.most[n] == Integer.MAX_VALUE ? MPSolver.infinity() : filling.most[n] / HUNDREDTHS;
-            through[n] = solver.makeNumVar(0, most, "");
-            cameRow[cell] = atMost(0);
-            cameRow[cell].setCoefficient(through[n], 1);
-            askedRow[cell] = atMost(0);
-            askedRow[cell].setCoefficient(through[n], -1);
+            double most = filling.most[n] == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : filling.most[n] / HUNDREDTHS;
+            through[n] = program.column(0, most);
+            cameRow[cell] = program.atMost(0);
+            program.add(cameRow[cell], through[n], 1);
+            askedRow[cell] = program.atMost(0);
+            program.add(askedRow[cell], through[n], -1);
             if (filling.parent[n] >= 0) {
                 int above = (filling.firstNode + filling.parent[n]) * weeks * seasons + at;
-                cameRow[above].setCoefficient(through[n], -1);
+                program.add(cameRow[above], through[n], -1);
             }
         }
         double must = 0;
         for (Filling.Line line : filling.lines) {
             double amount = line.amount()[at] / HUNDREDTHS;
             must += line.weight() * amount;
-            if (amount == 0 || through[line.node()] == null) {
+            if (amount == 0 || through[line.node()] == NONE) {
                 continue;
             }
-            MPVariable sold = solver.makeNumVar(0, amount, "");
-            value.setCoefficient(sold, inMoney(line.gain() * HUNDREDTHS));
-            hours.setCoefficient(sold, (filling.cutRate - filling.clearRate) * ticksAStem);
-            if (cuttingRow[w] != null) {
-                cuttingRow[w].setCoefficient(sold, filling.cutRate * ticksAStem);
+            int sold = program.column(0, amount);
+            program.add(value, sold, inMoney(line.gain() * HUNDREDTHS));
+            program.add(hours, sold, (filling.cutRate - filling.clearRate) * ticksAStem);
+            if (cuttingRow[w] != NONE) {
+                program.add(cuttingRow[w], sold, filling.cutRate * ticksAStem);
             }
             if (line.weight() > 0) {
-                mustRow.setCoefficient(sold, -line.weight());
+                program.add(mustRow, sold, -line.weight());
             }
             for (int n = line.node(); n >= 0; n = filling.parent[n]) {
-                askedRow[(filling.firstNode + n) * weeks * seasons + at].setCoefficient(sold, 1);
+                program.add(askedRow[(filling.firstNode + n) * weeks * seasons + at], sold, 1);
             }
         }
         return must;
@@ -248,14 +228,14 @@ final class RelaxedModel {
             if (shelf.holds() >= WorkWeeks.UNLIMITED) {
                 continue;
             }
-            MPVariable bought = shelf.price() > 0 ? some() : null;
-            if (bought != null) {
-                solver.objective().setCoefficient(bought, -inMoney((double) seasons * shelf.price() * unit(s)));
+            int bought = shelf.price() > 0 ? program.some() : NONE;
+            if (bought != NONE) {
+                program.gains(bought, -inMoney((double) seasons * shelf.price() * unit(s)));
             }
             for (int w = 0; w < weeks; w++) {
-                MPConstraint row = atMost(shelf.holds() / unit(s));
-                if (bought != null) {
-                    row.setCoefficient(bought, -1);
+                int row = program.atMost(shelf.holds() / unit(s));
+                if (bought != NONE) {
+                    program.add(row, bought, -1);
                 }
                 (s < facts.bench ? bedRow : shelfRow)[s * weeks + w] = row;
             }
@@ -271,8 +251,8 @@ final class RelaxedModel {
         if (!isIn[place]) {
             isIn[place] = true;
             columns++;
-            MPVariable lots = some();
-            lotRow[table.stock(place)].setCoefficient(lots, 1);
+            int lots = program.some();
+            program.add(lotRow[table.stock(place)], lots, 1);
             put(place, relaxed.share[place], lots);
         }
     }
@@ -285,18 +265,18 @@ final class RelaxedModel {
         return columns;
     }
 
-    private void put(int place, double share, MPVariable lots) {
+    private void put(int place, double share, int lots) {
         int row = table.row(place);
         double costs = (double) table.material(row) * Grains.A_SMALLEST_UNIT
                 + (facts.restBroken[place] ? facts.restPrice : 0);
-        spentRow.setCoefficient(lots, inMoney(seasons * costs));
+        program.add(spentRow, lots, inMoney(seasons * costs));
         for (int i = 0; i < table.work(row).length; i++) {
             double minutes = table.work(row)[i] + share * table.setUp(row)[i];
-            workRow[table.workFrom(row) + i].setCoefficient(lots, minutes / 60);
+            program.add(workRow[table.workFrom(row) + i], lots, minutes / 60);
         }
         if (relaxed.holdsBed(place)) {
             for (int w = table.heldFrom(row); w < table.heldTo(row); w++) {
-                bedRow[table.bed(place) * weeks + w].setCoefficient(lots, table.millimetres(row) / A_METRE);
+                program.add(bedRow[table.bed(place) * weeks + w], lots, table.millimetres(row) / A_METRE);
             }
         }
         use(facts.bench, table.benchFrom(row), table.benchTo(row), table.cells(row), lots);
@@ -309,17 +289,16 @@ final class RelaxedModel {
         stems(row, lots);
     }
 
-    private void use(int shelf, int from, int to, double amount, MPVariable lots) {
+    private void use(int shelf, int from, int to, double amount, int lots) {
         for (int w = from; w < to && amount > 0; w++) {
-            MPConstraint row = shelfRow[shelf * weeks + w];
-            if (row != null) {
-                row.setCoefficient(lots, amount / unit(shelf));
+            int row = shelfRow[shelf * weeks + w];
+            if (row != NONE) {
+                program.add(row, lots, amount / unit(shelf));
             }
         }
     }
 
-    /** Several blocks of a row can come of kinds that are not told apart in the same week, so they are added up first. */
-    private void stems(int row, MPVariable lots) {
+    private void stems(int row, int lots) {
         int[] stems = table.stems(row);
         for (int b = 0; b < table.blocks(row); b++) {
             int cell = facts.cells.of(table.blockNode(row, b));
@@ -327,11 +306,10 @@ final class RelaxedModel {
             int role = facts.kinds.role(table.blockNode(row, b));
             for (int k = 0; k < seasons; k++) {
                 double all = stems[b * seasons + k] / HUNDREDTHS;
-                MPConstraint came = cameRow[cell * weeks * seasons + at + k];
-                came.setCoefficient(lots, came.getCoefficient(lots) - all);
-                MPConstraint cleared = clearedRow[role * weeks * seasons + at + k];
-                if (cleared != null) {
-                    cleared.setCoefficient(lots, cleared.getCoefficient(lots) + all);
+                program.add(cameRow[cell * weeks * seasons + at + k], lots, -all);
+                int cleared = clearedRow[role * weeks * seasons + at + k];
+                if (cleared != NONE) {
+                    program.add(cleared, lots, all);
                 }
             }
         }
@@ -340,19 +318,14 @@ final class RelaxedModel {
     /**
      * Solves it.
      *
+     * @param solver a linear solver of OR-Tools
      * @param settings of the solver's own, empty for none
      * @return the optimum, grains summed over the seasons as the soft score is
-     * @throws IllegalStateException if there is none
      */
-    double solve(String settings) {
-        if (!settings.isEmpty() && !solver.setSolverSpecificParametersAsString(settings)) {
-            throw new IllegalArgumentException("The solver does not know the setting " + settings);
-        }
-        MPSolver.ResultStatus status = solver.solve();
-        if (status != MPSolver.ResultStatus.OPTIMAL) {
-            throw new IllegalStateException("The linear program was not solved: " + status);
-        }
-        return solver.objective().value() * money;
+    double solve(String solver, String settings) {
+        SparseProgram.Solved solved = program.solve(solver, settings);
+        prices = solved.prices();
+        return solved.optimum() * money;
     }
 
     /** The dual values as prices; what is a hair below 0 is 0. */
@@ -405,7 +378,7 @@ final class RelaxedModel {
             double before = (filling.parent[n] < 0 ? 0 : worth[filling.parent[n]]) + asked;
             each[layout.asked() + cell] = asked;
             worth[n] = before;
-            if (filling.most[n] != Integer.MAX_VALUE) {
+            if (filling.most[n] != Integer.MAX_VALUE && cameRow[cell] != NONE) {
                 worth[n] = Math.min(before, perWeight(dual(cameRow[cell]) * aHundredth, weight));
                 each[layout.most() + cell] = before - worth[n];
             }
@@ -417,13 +390,13 @@ final class RelaxedModel {
     }
 
     /** What the optimum gains when a row's limit is raised by one; money of a mean season. */
-    private static double dual(MPConstraint row) {
-        return row == null ? 0 : Math.max(0, row.dualValue());
+    private double dual(int row) {
+        return row == NONE ? 0 : Math.max(0, prices[row]);
     }
 
     @Override
     public String toString() {
-        return solver.numVariables() + " columns, " + solver.numConstraints() + " rows, " + columns + " places of "
+        return program + ", " + columns + " places of "
                 + table.places();
     }
 }

@@ -90,12 +90,12 @@ final class BoundRun {
     }
 
     private boolean hasSettled(PriceSearch search) {
-        seen.addLast(new Seen(search.steps(), search.best()));
+        seen.addLast(new Seen(search.steps(), search.nearly()));
         while (seen.size() > 1 && seen.getFirst().steps() < (1 - PART) * search.steps()) {
             seen.removeFirst();
         }
-        double brought = seen.getFirst().bound() - search.best();
-        return search.steps() >= FEWEST && brought <= LITTLE * Math.abs(search.best());
+        double brought = seen.getFirst().bound() - search.nearly();
+        return search.steps() >= FEWEST && brought <= LITTLE * Math.abs(search.nearly());
     }
 
     private void tell(PriceSearch search) {
@@ -103,7 +103,7 @@ final class BoundRun {
             return;
         }
         toldAt = seconds();
-        Double within = BestPossible.within(facts, score, search.best());
+        Double within = BestPossible.within(facts, score, search.nearly());
         String line = String.format(
                 Locale.ROOT,
                 "%4.0f s  %,d steps  %s",

@@ -7,6 +7,9 @@ import bedwright.growth.ProspectTable;
  * search for good ones begins. A scale of 0 keeps a price at 0.
  */
 final class PriceScales {
+    /** One part in so many of what all stems bring is what a season brings more or less than another. */
+    private static final double SWINGS = 10;
+
     final double[] scale;
     final double[] start;
     /** What a mm of bed is worth with a usual lot on it, grains: the size of what is smoothed. */
@@ -188,7 +191,7 @@ final class PriceScales {
         }
         double spread = relaxed.greatestWeight() - relaxed.leastWeight();
         for (int k = 0; k < seasons; k++) {
-            scale[layout.seasons() + k] = money == 0 ? 0 : spread / (money / seasons);
+            scale[layout.seasons() + k] = money == 0 ? 0 : spread / (money / seasons / SWINGS);
         }
         mustScale(money);
     }

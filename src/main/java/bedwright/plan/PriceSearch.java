@@ -29,8 +29,6 @@ public final class PriceSearch {
     private static final double GROWTH = 1.01;
     /** The prices are looked at after so many steps, at first more often. */
     private static final int LOOK = 32;
-    /** Only a bound better by this part is worked out exactly. */
-    private static final double BETTER = 1e-5;
     /** From a bound worse than the best by this part it goes back to the best. */
     private static final double ASTRAY = 0.1;
 
@@ -53,7 +51,14 @@ public final class PriceSearch {
     private double momentum = 1;
     private long steps;
     private long lookedAt = -1;
+    /** The best bound looked at, and its prices. */
+    private double looked = Double.POSITIVE_INFINITY;
+
+    private double[] lookedPrices;
+    private boolean isWorkedOut;
+    /** The best worked out, and its prices. */
     private double best = Double.POSITIVE_INFINITY;
+
     private double[] bestPrices;
 
     /**
@@ -73,6 +78,7 @@ public final class PriceSearch {
         PriceScales scales = new PriceScales(relaxed, smooth.layout);
         this.lotValue = scales.lotValue;
         this.prices = scales.start.clone();
+        this.lookedPrices = prices.clone();
         this.bestPrices = prices.clone();
         int[] which = new int[prices.length];
         int count = 0;
@@ -133,15 +139,13 @@ public final class PriceSearch {
         lookedAt = steps;
         spread(at);
         double bound = smooth.look(prices, soft(), missing);
-        if (bound < best - BETTER * Math.abs(best) || best == Double.POSITIVE_INFINITY) {
-            double exact = Bound.of(relaxed, new Prices(relaxed.facts, prices), missing);
-            if (exact < best) {
-                best = exact;
-                bestPrices = prices.clone();
-            }
-        } else if (bound > best + ASTRAY * Math.abs(best)) {
+        if (bound < looked) {
+            looked = bound;
+            lookedPrices = prices.clone();
+            isWorkedOut = false;
+        } else if (bound > looked + ASTRAY * Math.abs(looked)) {
             for (int i = 0; i < live.length; i++) {
-                at[i] = bestPrices[live[i]];
+                at[i] = lookedPrices[live[i]];
                 ahead[i] = at[i];
             }
             momentum = 1;
@@ -198,14 +202,29 @@ public final class PriceSearch {
         ranges.keep(ahead);
     }
 
+    /** The best bound so far, as {@link #best} but for the last digits, and without working it out. */
+    public double nearly() {
+        return looked;
+    }
+
     /** The best bound so far: grains, summed over the possible seasons as the soft score is. */
     public double best() {
+        if (!isWorkedOut) {
+            isWorkedOut = true;
+            double exact = Bound.of(relaxed, new Prices(relaxed.facts, lookedPrices), missing);
+            if (exact < best) {
+                best = exact;
+                bestPrices = lookedPrices;
+            }
+        }
         return best;
     }
 
     /** The prices that it follows from. */
     Prices bestPrices() {
-        return new Prices(relaxed.facts, bestPrices);
+        return best() < Double.POSITIVE_INFINITY
+                ? new Prices(relaxed.facts, bestPrices)
+                : new Prices(relaxed.facts, lookedPrices);
     }
 
     /** The same as they are kept in a file, to six digits: what follows from those may differ from {@link #best} a little. */

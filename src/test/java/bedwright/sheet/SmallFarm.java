@@ -9,14 +9,17 @@ import bedwright.plan.Outcome;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
+import bedwright.season.Plan.Worth.Thing;
 import bedwright.season.Season;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /** An invented farm of three beds to make sheets of, and outcomes written by hand. */
 final class SmallFarm {
@@ -104,7 +107,25 @@ final class SmallFarm {
         List<PossibleSeason> seasons = PossibleSeasons.of(season);
         PlanFacts facts = PlanFacts.of(season, seasons);
         Outcome outcome = Outcomes.of(facts, aBitOfEverything(facts));
-        return new SheetFacts(season, outcome, seasons, facts.table(), new Plan.Making(42, null, 1000L, true, false));
+        Plan.Making making = new Plan.Making(42, null, 1000L, true, false);
+        return new SheetFacts(season, outcome, seasons, facts.table(), making, closeness(season, outcome));
+    }
+
+    /** Figures of no meaning: a bed, own hours and a net are worth something in some weeks. */
+    private static Plan.Closeness closeness(Season season, Outcome outcome) {
+        List<Plan.Worth> worths = new ArrayList<>();
+        worths.add(new Plan.Worth(Thing.BED, season.beds().getFirst().name(), weeks(season, 2.5)));
+        worths.add(new Plan.Worth(Thing.HOUR, "", weeks(season, 120.4)));
+        worths.add(new Plan.Worth(Thing.NET, season.stock().nets().getFirst().name(), weeks(season, 0.25)));
+        long soft = outcome.score().soft();
+        return new Plan.Closeness(12.3, soft + 6_000_000_000L, soft - 40_000_000_000L, 500, 30.0, worths);
+    }
+
+    /** So much in the third and fifth week. */
+    private static List<Double> weeks(Season season, double each) {
+        return IntStream.range(0, season.weeks())
+                .mapToObj(w -> w == 2 || w == 4 ? each : 0)
+                .toList();
     }
 
     static SheetFacts facts() {
