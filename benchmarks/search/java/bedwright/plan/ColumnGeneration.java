@@ -79,8 +79,7 @@ final class ColumnGeneration {
             lower = Math.max(lower, model.solve(solver, settings));
             Prices dual = model.prices();
             look(dual);
-            log.accept(String.format(
-                    Locale.ROOT, "round %d: %s; %.6g to %.6g", round, model, lower, upper));
+            log.accept(String.format(Locale.ROOT, "round %d: %s; %.6g to %.6g", round, model, lower, upper));
             if (upper - lower <= close * Math.abs(upper)) {
                 break;
             }
@@ -133,56 +132,58 @@ final class ColumnGeneration {
     }
 
     /**
-     * By place, grains a mm (or a lot without a bed): what the best chain of the places that are in the model brings, less
-     * the best with this one; below 0 for one that would gain.
+     * By place, grains a mm (or a lot without a bed): what the best chain of the places in the model brings, less the best
+     * of all chains with this one; below 0 for one that gains, alone or with others.
      */
     private double[] lacks(Prices prices) {
         Bound bound = new Bound(relaxed, prices, missing);
-        int weeks = facts.weeks;
-        double[][] gain = new double[facts.bench][weeks * (weeks + 1)];
-        double[] bedless = new double[table.stocks()];
-        boolean any = model.columns() > 0;
-        for (int place = 0; place < table.places(); place++) {
-            if (!relaxed.open[place] || (any && !model.has(place))) {
-                continue;
-            }
-            if (relaxed.holdsBed(place)) {
-                int row = table.row(place);
-                int at = table.heldFrom(row) * (weeks + 1) + table.heldTo(row);
-                double[] of = gain[table.bed(place)];
-                of[at] = Math.max(of[at], bound.brings(place) / table.millimetres(row));
-            } else {
-                bedless[table.stock(place)] = Math.max(bedless[table.stock(place)], bound.brings(place));
-            }
-        }
-        for (int p : relaxed.fixed) {
-            int place = facts.fixedPlace[p];
-            if (relaxed.holdsBed(place)) {
-                int row = table.row(place);
-                int at = table.heldFrom(row) * (weeks + 1) + table.heldTo(row);
-                double[] of = gain[table.bed(place)];
-                of[at] = Math.max(of[at], prices.at(prices.layout.standing() + p));
-            }
-        }
+        double[][] all = gains(bound, prices, false);
+        double[][] ours = gains(bound, prices, true);
         double[][] until = new double[facts.bench][];
         double[][] after = new double[facts.bench][];
+        double[] best = new double[facts.bench];
         for (int bed = 0; bed < facts.bench; bed++) {
-            until[bed] = until(gain[bed], weeks);
-            after[bed] = after(gain[bed], weeks);
+            until[bed] = until(all[bed], facts.weeks);
+            after[bed] = after(all[bed], facts.weeks);
+            best[bed] = until(ours[bed], facts.weeks)[facts.weeks];
         }
         double[] lacks = new double[table.places()];
         Arrays.setAll(lacks, place -> {
             int row = table.row(place);
             if (!relaxed.holdsBed(place)) {
-                return bedless[table.stock(place)] - bound.brings(place);
+                return -bound.brings(place);
             }
             int bed = table.bed(place);
-            return until[bed][weeks]
+            return best[bed]
                     - until[bed][table.heldFrom(row)]
                     - after[bed][table.heldTo(row)]
                     - bound.brings(place) / table.millimetres(row);
         });
         return lacks;
+    }
+
+    /** By bed, what a mm brings from week to week at best, in all places or in those of the model. */
+    private double[][] gains(Bound bound, Prices prices, boolean isModel) {
+        int weeks = facts.weeks;
+        double[][] gains = new double[facts.bench][weeks * (weeks + 1)];
+        for (int place = 0; place < table.places(); place++) {
+            if (relaxed.open[place] && relaxed.holdsBed(place) && (!isModel || model.has(place))) {
+                gain(gains, place, bound.brings(place) / table.millimetres(table.row(place)));
+            }
+        }
+        for (int p : relaxed.fixed) {
+            if (relaxed.holdsBed(facts.fixedPlace[p])) {
+                gain(gains, facts.fixedPlace[p], prices.at(prices.layout.standing() + p));
+            }
+        }
+        return gains;
+    }
+
+    private void gain(double[][] gains, int place, double each) {
+        int row = table.row(place);
+        int at = table.heldFrom(row) * (facts.weeks + 1) + table.heldTo(row);
+        double[] bed = gains[table.bed(place)];
+        bed[at] = Math.max(bed[at], each);
     }
 
     private static double[] until(double[] gain, int weeks) {

@@ -29,7 +29,17 @@ public final class LeastBound {
      */
     public static void main(String[] args) throws IOException {
         BenchArgs given = new BenchArgs(
-                args, "problem", "seasons", "caution", "solver", "settings", "steps", "first", "each", "rounds", "close");
+                args,
+                "problem",
+                "seasons",
+                "caution",
+                "solver",
+                "settings",
+                "steps",
+                "first",
+                "each",
+                "rounds",
+                "close");
         String problem = given.text("problem", "demo");
         int seasons = given.number("seasons", 16);
         int caution = given.number("caution", 33);

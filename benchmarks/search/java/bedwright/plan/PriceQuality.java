@@ -52,9 +52,21 @@ public final class PriceQuality {
             boolean tells = every > 0 && search.steps() >= told[0] + every;
             told[0] = tells ? search.steps() : told[0];
             if (!at.isEmpty() && clock >= at.getFirst()) {
-                tell(facts, String.format(Locale.ROOT, "%.0f s by the clock", at.removeFirst()), search, clock, used, least);
+                tell(
+                        facts,
+                        String.format(Locale.ROOT, "%.0f s by the clock", at.removeFirst()),
+                        search,
+                        clock,
+                        used,
+                        least);
             } else if (!cpu.isEmpty() && used >= cpu.getFirst()) {
-                tell(facts, String.format(Locale.ROOT, "%.0f s of processors", cpu.removeFirst()), search, clock, used, least);
+                tell(
+                        facts,
+                        String.format(Locale.ROOT, "%.0f s of processors", cpu.removeFirst()),
+                        search,
+                        clock,
+                        used,
+                        least);
             } else if (tells) {
                 tell(facts, "", search, clock, used, least);
             }

@@ -57,7 +57,8 @@ final class RelaxedModel {
         this.layout = PriceLayout.of(facts);
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
-        this.money = (double) seasons * Grains.A_SMALLEST_UNIT
+        this.money = (double) seasons
+                * Grains.A_SMALLEST_UNIT
                 * facts.season.currency().smallest();
         this.isIn = new boolean[table.places()];
         this.work = new int[weeks];
@@ -188,7 +189,8 @@ final class RelaxedModel {
             if (!relaxed.comes[(filling.firstNode + n) * weeks + w]) {
                 continue;
             }
-            double most = filling.most[n] == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : filling.most[n] / HUNDREDTHS;
+            double most =
+                    filling.most[n] == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : filling.most[n] / HUNDREDTHS;
             through[n] = program.column(0, most);
             cameRow[cell] = program.atMost(0);
             program.add(cameRow[cell], through[n], 1);
@@ -267,8 +269,8 @@ final class RelaxedModel {
 
     private void put(int place, double share, int lots) {
         int row = table.row(place);
-        double costs = (double) table.material(row) * Grains.A_SMALLEST_UNIT
-                + (facts.restBroken[place] ? facts.restPrice : 0);
+        double costs =
+                (double) table.material(row) * Grains.A_SMALLEST_UNIT + (facts.restBroken[place] ? facts.restPrice : 0);
         program.add(spentRow, lots, inMoney(seasons * costs));
         for (int i = 0; i < table.work(row).length; i++) {
             double minutes = table.work(row)[i] + share * table.setUp(row)[i];
@@ -353,7 +355,8 @@ final class RelaxedModel {
         }
         for (int s = facts.bench; s < facts.shelves.size(); s++) {
             for (int w = 0; w < weeks; w++) {
-                each[layout.shelves() + (s - facts.bench) * weeks + w] = dual(shelfRow[s * weeks + w]) * money / unit(s);
+                each[layout.shelves() + (s - facts.bench) * weeks + w] =
+                        dual(shelfRow[s * weeks + w]) * money / unit(s);
             }
         }
         for (int s = 0; s < lotRow.length; s++) {
@@ -396,7 +399,6 @@ final class RelaxedModel {
 
     @Override
     public String toString() {
-        return program + ", " + columns + " places of "
-                + table.places();
+        return program + ", " + columns + " places of " + table.places();
     }
 }

@@ -172,7 +172,9 @@ final class PriceScales {
         }
         double all = 0;
         for (int w = 0; w < weeks; w++) {
-            long limit = relaxed.hours(w) < WorkWeeks.UNLIMITED ? relaxed.hours(w) : facts.hours.cutting()[w];
+            long limit = relaxed.hours(w) < WorkWeeks.UNLIMITED
+                    ? relaxed.hours(w)
+                    : facts.hours.cutting()[w];
             all += limit < WorkWeeks.UNLIMITED ? limit : 0;
         }
         double anHour = Math.max(facts.hiredRate, all == 0 ? 0 : money / seasons / all);

@@ -127,7 +127,7 @@ public final class PriceSearch {
     }
 
     private boolean isLook() {
-        long every = steps < 64 ? 4 : steps < 256 ? 8 : steps < 512 ? 16 : LOOK;
+        long every = steps < 64 ? 8 : steps < 256 ? 16 : LOOK;
         return steps % every == 0;
     }
 

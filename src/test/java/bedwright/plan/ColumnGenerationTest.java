@@ -53,9 +53,8 @@ class ColumnGenerationTest {
     void generatedFromAFewPlacesItEndsAtTheSame(Season season) {
         PlanFacts facts = Seasons.facts(season);
         ColumnGeneration.Found whole = whole(facts, 0);
-        ColumnGeneration.Found generated = new ColumnGeneration(
-                        facts, Prices.none(facts), "GLOP", "", CLOSE, 0, line -> {})
-                .run(5, 20, 200);
+        ColumnGeneration.Found generated =
+                new ColumnGeneration(facts, Prices.none(facts), "GLOP", "", CLOSE, 0, line -> {}).run(5, 20, 200);
 
         assertThat(generated.upper()).isCloseTo(whole.upper(), within(1e-6 * Math.abs(whole.upper())));
     }
@@ -76,7 +75,8 @@ class ColumnGenerationTest {
     @ParameterizedTest
     @CsvSource({"0", "2000", "100000"})
     void stemsThatMustBeOursBoundAlike(long missing) {
-        Season season = Seasons.edited(Seasons.FIRST_BED, "\"promise\": {\"buyIn\": 1.6}", "\"promise\": {\"must\": 2}");
+        Season season =
+                Seasons.edited(Seasons.FIRST_BED, "\"promise\": {\"buyIn\": 1.6}", "\"promise\": {\"must\": 2}");
         PlanFacts facts = Seasons.facts(season);
         // With none missing at all there may be no such plan: then some are allowed that the best plan lacks.
         long allowed = missing + 400_000;

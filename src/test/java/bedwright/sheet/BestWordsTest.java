@@ -16,8 +16,7 @@ class BestWordsTest {
 
     private static String said(@Nullable Double within, long hard, long medium, long soft, long bound, long nothing) {
         Plan.Closeness closeness = new Plan.Closeness(within, bound * ONE, nothing * ONE, 500, null, List.of());
-        return String.join(
-                " ", BestWords.sentences(SEASON, new Plan.Score(hard, medium, soft * ONE), closeness, 1));
+        return String.join(" ", BestWords.sentences(SEASON, new Plan.Score(hard, medium, soft * ONE), closeness, 1));
     }
 
     @Test
