@@ -17,15 +17,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BestPossible {
     private final PlanFacts facts;
-    private final Relaxation relaxed;
-    private final Prices prices;
     private final Bound bound;
 
     private BestPossible(PlanFacts facts, PriceList prices, long missing) {
         this.facts = facts;
-        this.relaxed = new Relaxation(facts);
-        this.prices = PriceLists.of(facts, prices);
-        this.bound = new Bound(relaxed, this.prices, missing);
+        this.bound = new Bound(new Relaxation(facts), PriceLists.of(facts, prices), missing);
     }
 
     /**
