@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Arguments of a benchmark, each {@code name=value}; one that the benchmark does not know is refused. */
-final class BenchArgs {
+public final class BenchArgs {
     private final Map<String, String> values = new HashMap<>();
 
     /**
@@ -19,7 +19,7 @@ final class BenchArgs {
      * @param known names that the benchmark knows
      * @throws IllegalArgumentException for any other
      */
-    BenchArgs(String[] args, String... known) {
+    public BenchArgs(String[] args, String... known) {
         for (String arg : args) {
             int equals = arg.indexOf('=');
             String name = equals < 0 ? arg : arg.substring(0, equals);
@@ -31,11 +31,11 @@ final class BenchArgs {
         }
     }
 
-    String text(String name, String byDefault) {
+    public String text(String name, String byDefault) {
         return values.getOrDefault(name, byDefault);
     }
 
-    int number(String name, int byDefault) {
+    public int number(String name, int byDefault) {
         return Integer.parseInt(text(name, Integer.toString(byDefault)));
     }
 

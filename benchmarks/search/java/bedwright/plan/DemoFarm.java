@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Random;
 
 /** The season that the benchmarks plan, and plans for it at random. */
-final class DemoFarm {
+public final class DemoFarm {
     private DemoFarm() {}
 
     static Season season() {
@@ -30,7 +30,7 @@ final class DemoFarm {
     }
 
     /** When, of what, where and on what a benchmark was run. */
-    static String heading(String commit) {
+    public static String heading(String commit) {
         return LocalDate.now(ZoneId.systemDefault()) + ", commit " + commit + System.lineSeparator() + machine();
     }
 

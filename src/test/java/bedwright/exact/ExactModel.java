@@ -36,15 +36,15 @@ final class ExactModel {
     private final long ownRate;
     private final long hiredRate;
     private final Solving solving;
-    /** Weeks in which stems are filled strictly in order. */
-    private final boolean[] strict;
+    /** Weeks and seasons in which stems are filled strictly in order. */
+    private final boolean[][] strict;
 
     private final List<List<Filled>> filled = new ArrayList<>();
 
     /** The best there is: its score, and a plan that has it. */
     record Best(long medium, long soft, List<KeptPlanting> plantings) {}
 
-    private ExactModel(Season season, ProspectTable table, Solving solving, boolean[] strict) {
+    private ExactModel(Season season, ProspectTable table, Solving solving, boolean[][] strict) {
         this.solving = solving;
         this.strict = strict;
         this.season = season;
@@ -80,8 +80,10 @@ final class ExactModel {
     static Best solve(Season season, ProspectTable table, Solving solving) {
         Loader.loadNativeLibraries();
         // Where stems may be held back the best is no worse, so where it holds none back it is the best there is.
-        boolean[] strict = new boolean[season.weeks()];
-        Arrays.fill(strict, !solving.isLoose());
+        boolean[][] strict = new boolean[season.weeks()][table.seasons()];
+        for (boolean[] ofWeek : strict) {
+            Arrays.fill(ofWeek, !solving.isLoose());
+        }
         while (true) {
             Optional<Best> best = new ExactModel(season, table, solving, strict).best();
             if (best.isPresent()) {
@@ -98,7 +100,7 @@ final class ExactModel {
         List<Filled> ofWeek = new ArrayList<>();
         filled.add(ofWeek);
         for (int k = 0; k < table.seasons(); k++) {
-            Filled one = new Filled(model, kinds, season.roles().size(), wanted, ground, week, k, !strict[week]);
+            Filled one = new Filled(model, kinds, season.roles().size(), wanted, ground, week, k, !strict[week][k]);
             ofWeek.add(one);
             Linear cutting = new Linear();
             Linear work = new Linear().add(same, 1);
@@ -142,7 +144,12 @@ final class ExactModel {
                 .longValueExact();
         Linear scaled = beyond.variablePart(divisor).add(beyond.constant() / divisor);
         IntVar hired = model.newIntVar(0, scaled.most(), "hired");
-        model.addMaxEquality(hired, new LinearExpr[] {scaled.expression(), LinearExpr.constant(0)});
+        if (solving.isLoose() && hiredRate >= ownRate) {
+            // Less money is never better, so what is hired is no more than it has to be.
+            model.addGreaterOrEqual(hired, scaled.expression());
+        } else {
+            model.addMaxEquality(hired, new LinearExpr[] {scaled.expression(), LinearExpr.constant(0)});
+        }
         balance.add(hired, -(hiredRate - ownRate) * divisor);
     }
 
@@ -155,7 +162,7 @@ final class ExactModel {
         }
     }
 
-    /** The best, or nothing if stems are held back in weeks, which then are strict from now on. */
+    /** The best, or nothing if stems are held back somewhere, which then is strict from now on. */
     private Optional<Best> best() {
         long medium = 0;
         if (missing.most() > 0) {
@@ -202,9 +209,11 @@ final class ExactModel {
     private boolean isFull(ToLongFunction<IntVar> values) {
         boolean full = true;
         for (int week = 0; week < strict.length; week++) {
-            if (!strict[week] && !filled.get(week).stream().allMatch(one -> one.isFull(values))) {
-                strict[week] = true;
-                full = false;
+            for (int k = 0; k < strict[week].length; k++) {
+                if (!strict[week][k] && !filled.get(week).get(k).isFull(values)) {
+                    strict[week][k] = true;
+                    full = false;
+                }
             }
         }
         return full;

@@ -1,0 +1,70 @@
+package bedwright.exact;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.climate.PossibleSeasons;
+import bedwright.growth.ProspectTable;
+import bedwright.plan.BenchArgs;
+import bedwright.plan.DemoFarm;
+import bedwright.recheck.Recheck;
+import bedwright.recheck.Tally;
+import bedwright.season.Season;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Proves the best plans of the small seasons, each once, by the exact model and a constraint solver in whole numbers, and
+ * keeps them. Seasons that are kept already are left as they are; one that takes too long is named and not kept.
+ */
+final class ProveSmallSeasons {
+    private static final String PROVER = "CP-SAT 9.15";
+
+    private ProveSmallSeasons() {}
+
+    /** Arguments: {@code from}, {@code to} (seeds, 1 to 40), {@code seconds} for each model (300), {@code commit}. */
+    public static void main(String[] args) {
+        BenchArgs given = new BenchArgs(args, "from", "to", "seconds", "commit");
+        String commit = given.text("commit", "not named");
+        Duration most = Duration.ofSeconds(given.number("seconds", 300));
+        System.out.println(DemoFarm.heading(commit));
+        for (long seed = given.number("from", 1); seed <= given.number("to", 40); seed++) {
+            long number = seed;
+            if (Proven.all().stream().noneMatch(one -> one.seed() == number)) {
+                prove(seed, most, commit);
+            }
+        }
+    }
+
+    private static void prove(long seed, Duration most, String commit) {
+        Season season = SmallSeasons.season(SmallSeasons.tree(seed));
+        List<PossibleSeason> possible = PossibleSeasons.of(season);
+        ProspectTable table = ProspectTable.of(season, possible);
+        long clock = System.nanoTime();
+        ExactModel.Best best;
+        try {
+            best = ExactModel.solve(season, table, new ConstraintSolving(most));
+        } catch (IllegalStateException e) {
+            System.out.printf(Locale.ROOT, "%d: %s%n", seed, e.getMessage());
+            return;
+        }
+        double seconds = (System.nanoTime() - clock) / 1e9;
+        Tally tally = Recheck.of(season, possible, best.plantings());
+        if (tally.hard() != 0 || tally.medium() != best.medium() || tally.soft() != best.soft()) {
+            throw new IllegalStateException("Season " + seed + ": the model says " + best + ", the recheck " + tally);
+        }
+        new Proven(
+                        seed,
+                        SmallSeasons.hash(seed),
+                        best.medium(),
+                        best.soft(),
+                        PROVER,
+                        seconds,
+                        LocalDate.now(ZoneId.systemDefault()).toString(),
+                        commit,
+                        Proven.numbers(season, best.plantings()))
+                .keep();
+        System.out.printf(Locale.ROOT, "%d: %d %d in %.1f s%n", seed, best.medium(), best.soft(), seconds);
+    }
+}
