@@ -24,13 +24,16 @@ import tools.jackson.databind.node.ObjectNode;
  * an exact solver to prove the best plan. As texts of season files, the same on every machine.
  *
  * <p>Crops, site and rates are those of {@code benchmarks/search/small/base.json}; beds, lots, customers, hours, stock and
- * the possible seasons are drawn. Possible seasons are 1 to 8 in turn, eight seeds each without and with caution.
+ * the possible seasons are drawn. There are 1 to 8 of them; eight seeds each
+ * are without and with caution.
  */
 final class SmallSeasons {
     private static final Path BASE = Path.of("benchmarks", "search", "small", "base.json");
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final LocalDate START = LocalDate.of(2027, 5, 3);
-    private static final int MOST_POSSIBLE = 8;
+    private static final int TURNS = 8;
+    /** Possible seasons in turn; the last of the eight has 5 to 8. Few are many, since each takes longer to prove. */
+    private static final int[] POSSIBLE = {1, 2, 3, 1, 2, 1, 4};
 
     /** Plants of a lot by crop, about three metres of bed; the order is that of the base's roles. */
     private static final List<List<String>> CROPS_BY_ROLE = List.of(
@@ -63,9 +66,9 @@ final class SmallSeasons {
         this.seed = seed;
         this.random = new SplittableRandom(seed);
         this.season = base();
-        int turn = (int) Math.floorMod(seed - 1, (long) MOST_POSSIBLE);
-        int round = (int) Math.floorMod((seed - 1) / MOST_POSSIBLE, 4L);
-        this.possible = 1 + turn;
+        int turn = (int) Math.floorMod(seed - 1, (long) TURNS);
+        int round = (int) Math.floorMod((seed - 1) / TURNS, 4L);
+        this.possible = turn < POSSIBLE.length ? POSSIBLE[turn] : 5 + round;
         this.shortOf = Short.values()[(3 * turn + 2 * round + round / 2) % Short.values().length];
         this.caution = round % 2 == 0 ? "bold" : round == 1 ? "steady" : "careful";
         this.weeks = 12 + random.nextInt(9);
@@ -124,7 +127,7 @@ final class SmallSeasons {
         }
     }
 
-    /** One crop of each of four uses, and mostly one or two more; the others are taken out. */
+    /** One crop of each of four uses, and at times another; the others are taken out. */
     private List<String> crops() {
         List<String> names = new ArrayList<>();
         for (List<String> of : CROPS_BY_ROLE) {
@@ -132,7 +135,7 @@ final class SmallSeasons {
         }
         for (List<String> of : CROPS_BY_ROLE) {
             String other = of.get(random.nextInt(of.size()));
-            if (!names.contains(other) && random.nextInt(3) == 0) {
+            if (!names.contains(other) && random.nextInt(4) == 0) {
                 names.add(other);
             }
         }
@@ -156,7 +159,8 @@ final class SmallSeasons {
             bed.put("name", "Bed " + (b + 1));
             bed.putObject("at").put("x", 5 * b).put("y", 0);
             bed.put("heading", 0);
-            bed.put("length", half(shortOf == Short.BEDS ? 3 : 5, shortOf == Short.BEDS ? 5 : 10));
+            // Whole lots, or the proof would mostly be about what is left at the end of a bed.
+            bed.put("length", 3 * (shortOf == Short.BEDS ? 1 : 2 + random.nextInt(2)));
             if (random.nextBoolean()) {
                 bed.putArray("history").addObject().put("family", "daisies").put("year", 2025 + random.nextInt(2));
             }
@@ -168,10 +172,10 @@ final class SmallSeasons {
         return least + random.nextInt(2 * (most - least) + 1) / 2.0;
     }
 
-    /** Each method may be sown in four to seven weeks that leave time to cut. */
+    /** Each method may be sown in three to five weeks that leave time to cut. */
     private void windows() {
         season.get("crops").forEach(crop -> crop.get("methods").forEach(method -> {
-            int width = 4 + random.nextInt(4);
+            int width = 3 + random.nextInt(3);
             int first = random.nextInt(Math.max(1, weeks - 7 - width));
             ObjectNode way = (ObjectNode) method;
             way.put("sowFrom", monthDay(START.plusWeeks(first)));
