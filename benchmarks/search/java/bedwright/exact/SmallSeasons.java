@@ -32,7 +32,7 @@ final class SmallSeasons {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final LocalDate START = LocalDate.of(2027, 5, 3);
     private static final int TURNS = 8;
-    /** Possible seasons in turn; the last of the eight has 5 to 8. Few are many, since each takes longer to prove. */
+    /** Possible seasons in turn; the last of the eight has 5 to 8. Few are many, since those take long to prove. */
     private static final int[] POSSIBLE = {1, 2, 3, 1, 2, 1, 4};
 
     /** Plants of a lot by crop, about three metres of bed; the order is that of the base's roles. */
@@ -58,6 +58,8 @@ final class SmallSeasons {
     private final ObjectNode season;
     private final Short shortOf;
     private final int weeks;
+    /** Over many possible seasons everything else is small. */
+    private final boolean small;
     private final int possible;
     private final String caution;
     private final long seed;
@@ -67,11 +69,12 @@ final class SmallSeasons {
         this.random = new SplittableRandom(seed);
         this.season = base();
         int turn = (int) Math.floorMod(seed - 1, (long) TURNS);
-        int round = (int) Math.floorMod((seed - 1) / TURNS, 4L);
-        this.possible = turn < POSSIBLE.length ? POSSIBLE[turn] : 5 + round;
-        this.shortOf = Short.values()[(3 * turn + 2 * round + round / 2) % Short.values().length];
-        this.caution = round % 2 == 0 ? "bold" : round == 1 ? "steady" : "careful";
-        this.weeks = 12 + random.nextInt(9);
+        int round = (int) ((seed - 1) / TURNS);
+        this.possible = turn < POSSIBLE.length ? POSSIBLE[turn] : 5 + round % 4;
+        this.shortOf = Short.values()[(turn + 3 * round) % Short.values().length];
+        this.caution = round % 2 == 0 ? "bold" : round % 4 == 1 ? "steady" : "careful";
+        this.small = possible > 2;
+        this.weeks = 12 + random.nextInt(small ? 3 : 9);
     }
 
     private static ObjectNode base() {
@@ -153,7 +156,7 @@ final class SmallSeasons {
 
     private void beds() {
         ArrayNode beds = season.putArray("beds");
-        int count = 3 + random.nextInt(4);
+        int count = 3 + random.nextInt(small ? 2 : 4);
         for (int b = 0; b < count; b++) {
             ObjectNode bed = beds.addObject();
             bed.put("name", "Bed " + (b + 1));
@@ -188,7 +191,7 @@ final class SmallSeasons {
     }
 
     private void lots(List<String> crops) {
-        int all = 12 + random.nextInt(13);
+        int all = 12 + random.nextInt(small ? 4 : 13);
         int[] counts = new int[crops.size()];
         for (int i = 0; i < all; i++) {
             counts[i < counts.length ? i : random.nextInt(counts.length)]++;
@@ -262,12 +265,13 @@ final class SmallSeasons {
     private void labour() {
         ObjectNode labour = (ObjectNode) season.get("labour");
         boolean few = shortOf == Short.HOURS;
-        hours(labour, "own", few ? half(3, 4) : half(6, 10));
-        hours(labour, "hired", few ? random.nextInt(2) / 2.0 : half(2, 4));
+        // Chores, bouquets and the stall take 2.5 hours at the most.
+        hours(labour, "own", few ? (26 + random.nextInt(4)) / 10.0 : half(6, 10));
+        hours(labour, "hired", few ? 0 : half(2, 4));
         labour.putArray("cutting")
                 .addObject()
                 .put("hands", 1)
-                .put("coolHours", shortOf == Short.CUTTING_HOURS ? 0.3 + random.nextInt(3) / 10.0 : 2)
+                .put("coolHours", shortOf == Short.CUTTING_HOURS ? (10 + random.nextInt(11)) / 100.0 : 2)
                 .put("mornings", 3);
     }
 
@@ -282,7 +286,7 @@ final class SmallSeasons {
         boolean bought = shortOf == Short.BOUGHT_STOCK;
         net.put("metres", shortOf == Short.NET ? 3 : bought ? 1 : 9);
         if (bought) {
-            net.put("buy", 2 + random.nextInt(8));
+            net.put("buy", 1 + random.nextInt(3));
             ((ObjectNode) stock.get("trays")).put("cells", 50);
         }
     }

@@ -1,0 +1,113 @@
+package bedwright.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bedwright.climate.PossibleSeasons;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.plan.Rule;
+import bedwright.plan.Search;
+import bedwright.recheck.Recheck;
+import bedwright.recheck.Tally;
+import bedwright.season.Lots;
+import bedwright.season.Plan;
+import bedwright.season.Season;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The small seasons drawn from seeds whose best plans were proven, and what is kept of them. */
+class SmallSeasonsTest {
+    private static final long MOVES = 100_000;
+    private static final long MOVES_WITHOUT_A_RULE = 20_000;
+
+    static Stream<Proven> all() {
+        return Proven.all().stream();
+    }
+
+    /** The first over several possible seasons without caution, with some and with much. */
+    static List<Proven> tried() {
+        List<Proven> all = Proven.all();
+        return Stream.of(0, 33, 67)
+                .map(caution -> all.stream()
+                        .filter(one -> season(one).caution().percent() == caution
+                                && season(one).possible().count() > 1)
+                        .findFirst()
+                        .orElseThrow())
+                .toList();
+    }
+
+    private static Season season(Proven proven) {
+        return SmallSeasons.season(SmallSeasons.tree(proven.seed()));
+    }
+
+    @Test
+    void atLeastThirtyAreProven() {
+        assertThat(Proven.all()).hasSizeGreaterThanOrEqualTo(30);
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void aSeedStillGivesTheSeasonThatWasSolved(Proven proven) {
+        assertThat(SmallSeasons.hash(proven.seed())).isEqualTo(proven.hash());
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void eachIsSmall(Proven proven) {
+        Season season = season(proven);
+        assertThat(season.weeks()).isBetween(12, 20);
+        assertThat(season.allBeds().size()).isBetween(3, 6);
+        assertThat(season.pool().stream().mapToInt(Lots::lots).sum()).isBetween(12, 24);
+    }
+
+    @Test
+    void theyAreOverOneToEightPossibleSeasons() {
+        assertThat(all().map(one -> season(one).possible().count()).distinct())
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.rangeClosed(1, 8).boxed().toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
+    void thePlannerScoresTheBestPlanAsItWasProven(Proven proven) {
+        Season season = season(proven);
+        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        Plan.Score score = Outcomes.of(facts, Outcomes.places(facts, proven.plantings(season)))
+                .score();
+        assertThat(List.of(score.hard(), score.medium(), score.soft()))
+                .isEqualTo(List.of(0L, proven.medium(), proven.soft()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tried")
+    void theRecheckScoresTheBestPlanAsItWasProven(Proven proven) {
+        Season season = season(proven);
+        Tally tally = Recheck.of(season, PossibleSeasons.of(season), proven.plantings(season));
+        assertThat(List.of(tally.hard(), tally.medium(), tally.soft()))
+                .isEqualTo(List.of(0L, proven.medium(), proven.soft()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tried")
+    void thePlannerReachesTheBestPlan(Proven proven) {
+        Season season = season(proven);
+        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        Search.Found found =
+                new Search(facts, new Search.Limits(1, null, MOVES)).run(Search.nothingPlaced(facts));
+        assertThat(List.of(found.hard(), found.medium(), found.soft()))
+                .isEqualTo(List.of(0L, proven.medium(), proven.soft()));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void eachRuleDecidesAboutTheBestPlanOfOneOfThem(Rule rule) {
+        long seed = Felt.all().get(rule).getFirst();
+        Proven proven = all().filter(one -> one.seed() == seed).findFirst().orElseThrow();
+        assertThat(Loosened.isFelt(rule, proven, MOVES_WITHOUT_A_RULE)).isTrue();
+    }
+}
