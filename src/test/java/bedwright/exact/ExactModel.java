@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
 
 /** The best plan of a small season, proven. Money in grains, work in ticks, stems in hundredths. */
 final class ExactModel {
@@ -41,10 +42,22 @@ final class ExactModel {
 
     private final List<List<Filled>> filled = new ArrayList<>();
 
+    private final @Nullable Known known;
+
     /** The best there is: its score, and a plan that has it. */
     record Best(long medium, long soft, List<KeptPlanting> plantings) {}
 
-    private ExactModel(Season season, ProspectTable table, Solving solving, boolean[][] strict) {
+    /**
+     * A plan that somebody found. Nothing worse has to be looked at; were its score better than it can be, there would be no
+     * solution, so that nothing is taken on trust.
+     *
+     * @param lots at each place
+     */
+    record Known(long medium, long soft, int[] lots) {}
+
+    private ExactModel(
+            Season season, ProspectTable table, Solving solving, boolean[][] strict, @Nullable Known known) {
+        this.known = known;
         this.solving = solving;
         this.strict = strict;
         this.season = season;
@@ -78,6 +91,11 @@ final class ExactModel {
 
     /** Solves a season by a solver. */
     static Best solve(Season season, ProspectTable table, Solving solving) {
+        return solve(season, table, solving, null);
+    }
+
+    /** Solves a season by a solver that is told of a plan. */
+    static Best solve(Season season, ProspectTable table, Solving solving, @Nullable Known known) {
         Loader.loadNativeLibraries();
         // Where stems may be held back the best is no worse, so where it holds none back it is the best there is.
         boolean[][] strict = new boolean[season.weeks()][table.seasons()];
@@ -85,7 +103,7 @@ final class ExactModel {
             Arrays.fill(ofWeek, !solving.isLoose());
         }
         while (true) {
-            Optional<Best> best = new ExactModel(season, table, solving, strict).best();
+            Optional<Best> best = new ExactModel(season, table, solving, strict, known).best();
             if (best.isPresent()) {
                 return best.get();
             }
@@ -165,7 +183,11 @@ final class ExactModel {
     /** The best, or nothing if stems are held back somewhere, which then is strict from now on. */
     private Optional<Best> best() {
         long medium = 0;
+        hint();
         if (missing.most() > 0) {
+            if (known != null) {
+                model.addLessOrEqual(missing.expression(), -known.medium());
+            }
             model.minimize(missing.expression());
             ToLongFunction<IntVar> values = solving.solved(model);
             if (!isFull(values)) {
@@ -173,6 +195,7 @@ final class ExactModel {
             }
             medium = missing.value(values);
             model.addEquality(missing.expression(), medium);
+            model.clearHints();
             for (IntVar lots : ground.lots) {
                 model.addHint(lots, values.applyAsLong(lots));
             }
@@ -194,6 +217,13 @@ final class ExactModel {
         int worst = (count + 4) / 5;
         int caution = season.caution().percent();
         Linear weighed = weighed(scaled, worst, caution);
+        if (known != null && medium == -known.medium()) {
+            BigInteger beyond = BigInteger.valueOf(known.soft())
+                    .subtract(BigInteger.valueOf(constant).multiply(BigInteger.valueOf(count)))
+                    .multiply(BigInteger.valueOf(100L * worst));
+            long least = floor(beyond, BigInteger.valueOf(Math.max(1, divisor)));
+            model.addGreaterOrEqual(weighed.expression(), least);
+        }
         model.maximize(weighed.expression());
         ToLongFunction<IntVar> values = solving.solved(model);
         if (!isFull(values)) {
@@ -204,6 +234,12 @@ final class ExactModel {
                 .add(BigInteger.valueOf(constant).multiply(BigInteger.valueOf(100L * worst * count)));
         long soft = floor(whole, BigInteger.valueOf(100L * worst));
         return Optional.of(new Best(-medium, soft, plantings(values)));
+    }
+
+    private void hint() {
+        for (int place = 0; known != null && place < table.places(); place++) {
+            model.addHint(ground.lots[place], known.lots()[place]);
+        }
     }
 
     private boolean isFull(ToLongFunction<IntVar> values) {
