@@ -9,7 +9,6 @@ import bedwright.plan.Search;
 import bedwright.recheck.Recheck;
 import bedwright.recheck.Tally;
 import bedwright.season.Season;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -25,16 +24,16 @@ final class ProveSmallSeasons {
 
     private ProveSmallSeasons() {}
 
-    /** Arguments: {@code from}, {@code to} (seeds, 1 to 40), {@code seconds} for each model (300), {@code commit}. */
+    /** Arguments: {@code from}, {@code to} (seeds, 1 to 40), {@code effort} for each model, in the solver's own measure (100), {@code commit}. */
     public static void main(String[] args) {
-        BenchArgs given = new BenchArgs(args, "from", "to", "seconds", "commit");
+        BenchArgs given = new BenchArgs(args, "from", "to", "effort", "commit");
         String commit = given.text("commit", "not named");
-        Duration most = Duration.ofSeconds(given.number("seconds", 300));
+        int effort = given.number("effort", 100);
         System.out.println(DemoFarm.heading(commit));
         for (long seed = given.number("from", 1); seed <= given.number("to", 40); seed++) {
             long number = seed;
             if (Proven.all().stream().noneMatch(one -> one.seed() == number)) {
-                prove(seed, most, commit);
+                prove(seed, effort, commit);
             }
         }
     }
@@ -51,7 +50,7 @@ final class ProveSmallSeasons {
         return new ExactModel.Known(found.medium(), found.soft(), lots);
     }
 
-    private static void prove(long seed, Duration most, String commit) {
+    private static void prove(long seed, double effort, String commit) {
         Season season = SmallSeasons.season(SmallSeasons.tree(seed));
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         PlanFacts facts = PlanFacts.of(season, possible);
@@ -59,7 +58,7 @@ final class ProveSmallSeasons {
         long clock = System.nanoTime();
         ExactModel.Best best;
         try {
-            best = ExactModel.solve(season, facts.table(), new ConstraintSolving(most), known);
+            best = ExactModel.solve(season, facts.table(), new ConstraintSolving(effort), known);
         } catch (IllegalStateException e) {
             System.out.printf(Locale.ROOT, "%d: %s%n", seed, e.getMessage());
             return;

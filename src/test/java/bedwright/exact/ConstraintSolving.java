@@ -5,7 +5,6 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.SatParameters;
-import java.time.Duration;
 import java.util.function.ToLongFunction;
 
 /** By a constraint solver, in whole numbers throughout. */
@@ -31,15 +30,15 @@ final class ConstraintSolving implements Solving {
     /**
      * For larger models: stems may be held back, and linear relaxations are looked at.
      *
-     * @param most time for one model
+     * @param effort at the most for one model, in the solver's own measure
      */
-    ConstraintSolving(Duration most) {
+    ConstraintSolving(double effort) {
         this.loose = true;
         this.parameters = SatParameters.newBuilder()
                 .setNumWorkers(1)
                 .setRandomSeed(1)
                 .setLinearizationLevel(2)
-                .setMaxTimeInSeconds(most.toMillis() / 1000.0)
+                .setMaxDeterministicTime(effort)
                 .build();
     }
 

@@ -1,8 +1,10 @@
 package bedwright.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bedwright.climate.PossibleSeasons;
+import bedwright.growth.ProspectTable;
 import bedwright.plan.PlanFacts;
 import bedwright.plan.PriceSearch;
 import bedwright.plan.Rule;
@@ -13,6 +15,7 @@ import bedwright.season.Caution;
 import bedwright.season.Season;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -107,5 +110,29 @@ class ExactSmallSeasonsTest {
         Judged judged = new Judged(SmallSeason.AS_IT_IS, 4, Caution.STEADY);
         assertThat(judged.bestWith(before, after).soft())
                 .isGreaterThanOrEqualTo(judged.best().soft());
+    }
+
+    /** So that telling the solver of a plan can't prove a best that there is not. */
+    @Test
+    void aKnownPlanThatIsSaidToBeBetterThanTheBestLeavesNoSolution() {
+        Judged judged = new Judged(SmallSeason.AS_IT_IS, 1, Caution.BOLD);
+        ProspectTable table = judged.facts().table();
+        long dollar = 600_000_000;
+        ExactModel.Known known = new ExactModel.Known(
+                judged.best().medium(), judged.best().soft() + dollar, new int[table.places()]);
+        assertThatThrownBy(() -> ExactModel.solve(judged.season(), table, new ConstraintSolving(), known))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("INFEASIBLE");
+    }
+
+    @Test
+    void theBestIsTheSameWhetherTheSolverIsToldOfAPlanOrNot() {
+        Judged judged = new Judged(SmallSeason.AS_IT_IS, 4, Caution.STEADY);
+        ProspectTable table = judged.facts().table();
+        ExactModel.Best best = judged.best();
+        ExactModel.Known known = new ExactModel.Known(best.medium(), best.soft(), new int[table.places()]);
+        assertThat(ExactModel.solve(judged.season(), table, new ConstraintSolving(200), known)
+                        .soft())
+                .isEqualTo(best.soft());
     }
 }
