@@ -53,16 +53,17 @@ final class Loosened {
             case CUTTING_HOURS ->
                 ((ObjectNode) labour.get("cutting").get(0)).put("coolHours", 9).put("mornings", 7);
             case BENCH_ROOM -> stock.put("bench", 9999);
-            case STOCK_ROOM -> stock.get("nets").forEach(net -> {
-                if (!net.has("buy")) {
-                    ((ObjectNode) net).put("metres", 99);
-                }
-            });
+            case STOCK_ROOM ->
+                stock.get("nets").forEach(net -> {
+                    if (!net.has("buy")) {
+                        ((ObjectNode) net).put("metres", 99);
+                    }
+                });
             case MUST_BE_OURS -> promised(tree, "must", "shortage");
             case TAKINGS -> {
                 tree.get("outlets").forEach(outlet -> ((ObjectNode) outlet).put("price", 0));
-                tree.get("recipes").forEach(recipe -> recipe.get("lines")
-                        .forEach(line -> ((ObjectNode) line).put("price", 0)));
+                tree.get("recipes")
+                        .forEach(recipe -> recipe.get("lines").forEach(line -> ((ObjectNode) line).put("price", 0)));
             }
             case SHORTAGE -> promised(tree, "shortage", "shortage");
             case BUY_IN -> promised(tree, "buyIn", "buyIn");

@@ -60,6 +60,7 @@ final class SmallSeasons {
     private final int weeks;
     /** Over many possible seasons everything else is small. */
     private final boolean small;
+
     private final int possible;
     private final String caution;
     private final long seed;
@@ -105,8 +106,7 @@ final class SmallSeasons {
     static String hash(long seed) {
         try {
             byte[] text = tree(seed).toString().getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text), 0, 8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text), 0, 8);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
@@ -126,7 +126,9 @@ final class SmallSeasons {
         labour();
         stock();
         if (shortOf == Short.ROTATION) {
-            season.putObject("rotation").put("restBroken", 4 + random.nextInt(12)).put("followOn", 4 + random.nextInt(12));
+            season.putObject("rotation")
+                    .put("restBroken", 4 + random.nextInt(12))
+                    .put("followOn", 4 + random.nextInt(12));
         }
     }
 
@@ -177,13 +179,14 @@ final class SmallSeasons {
 
     /** Each method may be sown in three to five weeks that leave time to cut. */
     private void windows() {
-        season.get("crops").forEach(crop -> crop.get("methods").forEach(method -> {
-            int width = 3 + random.nextInt(3);
-            int first = random.nextInt(Math.max(1, weeks - 7 - width));
-            ObjectNode way = (ObjectNode) method;
-            way.put("sowFrom", monthDay(START.plusWeeks(first)));
-            way.put("sowTo", monthDay(START.plusWeeks(first + width - 1)));
-        }));
+        season.get("crops")
+                .forEach(crop -> crop.get("methods").forEach(method -> {
+                    int width = 3 + random.nextInt(3);
+                    int first = random.nextInt(Math.max(1, weeks - 7 - width));
+                    ObjectNode way = (ObjectNode) method;
+                    way.put("sowFrom", monthDay(START.plusWeeks(first)));
+                    way.put("sowTo", monthDay(START.plusWeeks(first + width - 1)));
+                }));
     }
 
     private static String monthDay(LocalDate day) {
@@ -198,7 +201,10 @@ final class SmallSeasons {
         }
         ArrayNode pool = season.putArray("pool");
         for (int c = 0; c < counts.length; c++) {
-            pool.addObject().put("crop", crops.get(c)).put("plants", plants(crops.get(c))).put("lots", counts[c]);
+            pool.addObject()
+                    .put("crop", crops.get(c))
+                    .put("plants", plants(crops.get(c)))
+                    .put("lots", counts[c]);
         }
     }
 

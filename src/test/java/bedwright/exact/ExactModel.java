@@ -55,8 +55,7 @@ final class ExactModel {
      */
     record Known(long medium, long soft, int[] lots) {}
 
-    private ExactModel(
-            Season season, ProspectTable table, Solving solving, boolean[][] strict, @Nullable Known known) {
+    private ExactModel(Season season, ProspectTable table, Solving solving, boolean[][] strict, @Nullable Known known) {
         this.known = known;
         this.solving = solving;
         this.strict = strict;

@@ -101,8 +101,7 @@ class SmallSeasonsTest {
     void thePlannerReachesTheBestPlan(Proven proven) {
         Season season = season(proven);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        Search.Found found =
-                new Search(facts, new Search.Limits(1, null, MOVES)).run(Search.nothingPlaced(facts));
+        Search.Found found = new Search(facts, new Search.Limits(1, null, MOVES)).run(Search.nothingPlaced(facts));
         assertThat(List.of(found.hard(), found.medium(), found.soft()))
                 .isEqualTo(List.of(0L, proven.medium(), proven.soft()));
     }
