@@ -118,10 +118,12 @@ class ArchitectureTest {
         assertThat(packages).contains(Path.of("bedwright/command"));
         packages.addAll(packagesUnder(benchmarks));
 
-        // A package of the benchmarks that the product has too is marked there.
+        // A package of the benchmarks that the product or the tests have too is marked there.
+        Path tests = Path.of("src/test/java");
         assertThat(packages)
                 .as("packages without a package-info.java that says @NullMarked")
-                .allMatch(folder -> isNullMarked(product.resolve(folder)) || isNullMarked(benchmarks.resolve(folder)));
+                .allMatch(folder -> Stream.of(product, tests, benchmarks)
+                        .anyMatch(root -> isNullMarked(root.resolve(folder))));
     }
 
     private static Set<Path> packagesUnder(Path root) throws IOException {
