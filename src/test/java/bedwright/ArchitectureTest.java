@@ -122,8 +122,8 @@ class ArchitectureTest {
         Path tests = Path.of("src/test/java");
         assertThat(packages)
                 .as("packages without a package-info.java that says @NullMarked")
-                .allMatch(folder -> Stream.of(product, tests, benchmarks)
-                        .anyMatch(root -> isNullMarked(root.resolve(folder))));
+                .allMatch(folder ->
+                        Stream.of(product, tests, benchmarks).anyMatch(root -> isNullMarked(root.resolve(folder))));
     }
 
     private static Set<Path> packagesUnder(Path root) throws IOException {
