@@ -109,7 +109,7 @@ class SmallSeasonsTest {
     @ParameterizedTest
     @MethodSource("felt")
     void aRuleDecidesAboutTheBestPlanWhereItIsSaidTo(Rule rule) {
-        long seed = Felt.all().get(rule).getFirst();
+        long seed = Felt.all().getOrDefault(rule, List.of()).getFirst();
         Proven proven = all().filter(one -> one.seed() == seed).findFirst().orElseThrow();
         assertThat(Loosened.isFelt(rule, proven, MOVES_WITHOUT_A_RULE)).isTrue();
     }
