@@ -47,6 +47,7 @@ class ArchitectureTest {
     static {
         MAY_KNOW.put("season", Set.of());
         MAY_KNOW.put("weather", Set.of());
+        MAY_KNOW.put("log", Set.of("season"));
         MAY_KNOW.put("file", Set.of("season", "weather"));
         MAY_KNOW.put("climate", Set.of("season"));
         MAY_KNOW.put("station", Set.of("season", "weather", "climate"));
@@ -61,7 +62,7 @@ class ArchitectureTest {
         MAY_KNOW.put(
                 "command",
                 Set.of(
-                        "season", "weather", "file", "climate", "station", "start", "growth", "recheck", "plan",
+                        "season", "weather", "log", "file", "climate", "station", "start", "growth", "recheck", "plan",
                         "compare", "sheet", "page"));
     }
 

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             NewCommand.class,
             CropsCommand.class,
             WeatherCommand.class,
+            NoteCommand.class,
             RecheckCommand.class,
             SheetCommand.class,
             SchemaCommand.class

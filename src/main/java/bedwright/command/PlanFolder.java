@@ -26,6 +26,7 @@ record PlanFolder(Path folder) {
     private static final String PLAN = "plan.json";
     private static final String PRICES = "prices.json";
     private static final String SHEET = "season.html";
+    private static final String LOG = "season.log";
 
     /** The folder that is named, or in which the named plan.json lies. */
     static PlanFolder at(Path named) {
@@ -39,9 +40,16 @@ record PlanFolder(Path folder) {
     /**
      * Looks before a long search whether the plan could be written at its end; makes nothing.
      *
-     * @throws Refusal if the folder, or the nearest one above it that exists, is none or can't be written to
+     * @throws Refusal if the folder, or the nearest one above it that exists, is none or can't be written to; or if notes
+     *     lie in it, which would speak of other plantings afterwards
      */
     void mustBeWritable() {
+        if (Files.exists(log())) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    log() + ": Notes were made of the plan in this folder, and a new plan would number its plantings"
+                            + " otherwise. Name another folder with --out.");
+        }
         Path there = folder.toAbsolutePath().normalize();
         while (Files.notExists(there) && there.getParent() != null) {
             there = there.getParent();
@@ -64,6 +72,11 @@ record PlanFolder(Path folder) {
 
     Path prices() {
         return folder.resolve(PRICES);
+    }
+
+    /** What happened, in notes that speak of the plan's plantings by number. */
+    Path log() {
+        return folder.resolve(LOG);
     }
 
     Path sheet() {

@@ -1,0 +1,188 @@
+package bedwright.command;
+
+import bedwright.log.Entry;
+import bedwright.log.FaultyNotes;
+import bedwright.log.LogFile;
+import bedwright.log.SeasonLog;
+import bedwright.log.Understood;
+import bedwright.season.Plan;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Notes what happened. */
+@Command(
+        name = "note",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Notes what happened, a line a note, in season.log beside the plan; what is not noted was done as planned."
+                    + " Shows what it understood before it writes.",
+            "",
+            "  target/bedwright note plans/demo-farm 14 lost half wind --on 2027-07-20",
+            "",
+            "A note is a day (left out: that of --on) and one of these; 14 stands for a planting's number on the sheet:",
+            "  14 up, 14 pinch-stage, 14 colour, 14 first-stem    a stage seen that day",
+            "  14 stands 80%%                  plants counted, of all that were planted (40, 1/3, 30%%, half, all)",
+            "  14 lost half wind              lost, of what stood; wind, frost, pest, disease, other or nothing",
+            "  14 cut 140 all                 stems cut, and all that was ready; or: cut 90 left 40; or: cut 90",
+            "  14 moved 2027-04-26            done on another day",
+            "  14 not-done                    never sown or set",
+            "  14 pulled                      pulled; the bed is free",
+            "  week 2027-04-12 done           the week's work was done; or: done except 14 17",
+            "  say the gate was left open     free words",
+            "  take-back 3                    note 3 no longer counts; it stays in the file",
+            "Without a note on the command line, notes are read from standard input, a line each, with --yes."
+        })
+final class NoteCommand implements Callable<Integer> {
+    private static final Pattern DATED = Pattern.compile("\\s*\\d+-\\S*.*");
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(index = "0", paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
+    private Path folder = Path.of("");
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "NOTE", description = "The note's words.")
+    private List<String> words = List.of();
+
+    @Option(
+            names = "--on",
+            paramLabel = "DAY",
+            description = "Day of notes that name none; left out: the day on which this is run.")
+    private @Nullable LocalDate on;
+
+    @Option(names = "--yes", description = "Writes without asking.")
+    private boolean isSure;
+
+    @Option(names = "--list", description = "Lists the notes so far with their numbers, and writes nothing.")
+    private boolean isListing;
+
+    @Override
+    public Integer call() {
+        PlanFolder plans = PlanFolder.at(folder);
+        Plan plan = plans.read();
+        try {
+            SeasonLog log = read(plans, plan);
+            if (isListing) {
+                list(plan, log);
+                return Exit.DONE;
+            }
+            return note(plans, plan, log);
+        } catch (IOException e) {
+            throw new Refusal(Exit.FILE_TROUBLE, plans.log() + ": " + e.getMessage() + "; nothing was written.");
+        }
+    }
+
+    private SeasonLog read(PlanFolder plans, Plan plan) throws IOException {
+        SeasonLog log;
+        try {
+            log = LogFile.read(plans.log(), plan);
+        } catch (FaultyNotes e) {
+            throw refused(plans.log().toString(), 0, e);
+        }
+        if (!log.cutOff().isEmpty()) {
+            spec.commandLine()
+                    .getErr()
+                    .println(plans.log() + ":" + (log.lines() + 1) + ":1: This line was cut off while it was being"
+                            + " written and does not count: \"" + log.cutOff() + "\". Note it again if it is true.");
+        }
+        return log;
+    }
+
+    private int note(PlanFolder plans, Plan plan, SeasonLog log) throws IOException {
+        boolean isTyped = !words.isEmpty();
+        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        List<String> lines = (isTyped ? List.of(String.join(" ", words)) : in.lines().toList())
+                .stream()
+                        .flatMap(String::lines)
+                        .map(line -> line.isBlank() ? "" : dated(line))
+                        .toList();
+        if (lines.stream().allMatch(String::isEmpty)) {
+            throw new Refusal(Exit.USAGE, "There is no note. Write one, like: 14 lost half wind");
+        }
+        SeasonLog after;
+        try {
+            after = log.plus(plan, String.join("\n", lines) + "\n");
+        } catch (FaultyNotes e) {
+            throw refused(isTyped ? "note" : "standard input", log.lines(), e);
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        List<Entry> fresh =
+                after.entries().subList(log.entries().size(), after.entries().size());
+        fresh.forEach(entry -> out.println(Understood.sentence(plan, entry)));
+        if (!isSure && !isTyped) {
+            out.println("Nothing is written yet. If that is right, run it again with --yes.");
+            return Exit.DONE;
+        }
+        if (!isSure) {
+            out.print("Write it down? (y/n) ");
+            out.flush();
+            String answer = in.readLine();
+            if (answer == null || !answer.strip().equalsIgnoreCase("y")) {
+                out.println("Nothing was written.");
+                return Exit.DONE;
+            }
+        }
+        if (!LogFile.append(plans.log(), plan, log, lines)) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    plans.log() + ": Somebody else wrote into the log meanwhile; nothing was written. Note it again.");
+        }
+        out.println("Written to " + plans.log());
+        return Exit.DONE;
+    }
+
+    private void list(Plan plan, SeasonLog log) {
+        PrintWriter out = spec.commandLine().getOut();
+        List<Entry> counting = log.inForce();
+        for (Entry entry : log.entries()) {
+            out.println(Understood.sentence(plan, entry) + (counting.contains(entry) ? "" : " (taken back)"));
+        }
+        if (log.entries().isEmpty()) {
+            out.println("No notes: all was done as planned.");
+        }
+    }
+
+    private String dated(String line) {
+        return DATED.matcher(line).matches() ? line : day() + " " + line.strip();
+    }
+
+    /** The day that was said, else the one on which this program was started. */
+    private LocalDate day() {
+        if (on != null) {
+            return on;
+        }
+        Instant started = ProcessHandle.current().info().startInstant().orElse(Instant.EPOCH);
+        return LocalDate.ofInstant(started, ZoneId.systemDefault());
+    }
+
+    /** @param before lines of the log before those that are at fault */
+    private static Refusal refused(String where, int before, FaultyNotes faulty) {
+        StringBuilder told = new StringBuilder();
+        faulty.faults().forEach(fault -> told.append(where)
+                .append(':')
+                .append(fault.line() - before)
+                .append(':')
+                .append(fault.column())
+                .append(": ")
+                .append(fault.message())
+                .append(System.lineSeparator()));
+        return new Refusal(Exit.FAULTY_FILE, told + "Nothing was written.");
+    }
+}
