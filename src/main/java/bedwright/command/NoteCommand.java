@@ -108,7 +108,9 @@ final class NoteCommand implements Callable<Integer> {
     private int note(PlanFolder plans, Plan plan, SeasonLog log) throws IOException {
         boolean isTyped = !words.isEmpty();
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        List<String> lines = (isTyped ? List.of(String.join(" ", words)) : in.lines().toList())
+        List<String> lines = (isTyped
+                        ? List.of(String.join(" ", words))
+                        : in.lines().toList())
                 .stream()
                         .flatMap(String::lines)
                         .map(line -> line.isBlank() ? "" : dated(line))
@@ -175,14 +177,15 @@ final class NoteCommand implements Callable<Integer> {
     /** @param before lines of the log before those that are at fault */
     private static Refusal refused(String where, int before, FaultyNotes faulty) {
         StringBuilder told = new StringBuilder();
-        faulty.faults().forEach(fault -> told.append(where)
-                .append(':')
-                .append(fault.line() - before)
-                .append(':')
-                .append(fault.column())
-                .append(": ")
-                .append(fault.message())
-                .append(System.lineSeparator()));
+        faulty.faults()
+                .forEach(fault -> told.append(where)
+                        .append(':')
+                        .append(fault.line() - before)
+                        .append(':')
+                        .append(fault.column())
+                        .append(": ")
+                        .append(fault.message())
+                        .append(System.lineSeparator()));
         return new Refusal(Exit.FAULTY_FILE, told + "Nothing was written.");
     }
 }

@@ -85,7 +85,9 @@ final class NoteCheck {
         return plantings.isEmpty()
                 ? "There is no planting " + number + ", nor any other: the plan is empty."
                 : "There is no planting " + number + ". Write a number that the season sheet shows, up to "
-                        + plantings.keySet().stream().max(Comparator.naturalOrder()).orElseThrow() + ".";
+                        + plantings.keySet().stream()
+                                .max(Comparator.naturalOrder())
+                                .orElseThrow() + ".";
     }
 
     private @Nullable String week(Note.WeekDone done) {
@@ -109,7 +111,8 @@ final class NoteCheck {
 
     private static @Nullable String takenBack(List<Entry> before, int number) {
         if (before.stream().noneMatch(entry -> entry.number() == number)) {
-            return "There is no earlier note " + number + " to take back. Write the number of a note that --list shows.";
+            return "There is no earlier note " + number
+                    + " to take back. Write the number of a note that --list shows.";
         }
         return InForce.of(before).stream().noneMatch(entry -> entry.number() == number)
                 ? "Note " + number + " was taken back already. Leave this out."
@@ -122,8 +125,8 @@ final class NoteCheck {
             if (entry.note() instanceof Note.WeekDone week) {
                 Entry other = done.putIfAbsent(week.week(), entry);
                 if (other != null) {
-                    return "Note " + other.number() + " says already what was done in the week of " + week.week()
-                            + ". " + instead(other);
+                    return "Note " + other.number() + " says already what was done in the week of " + week.week() + ". "
+                            + instead(other);
                 }
             }
         }

@@ -17,7 +17,8 @@ final class NoteReader {
     private static final Pattern WHOLE = Pattern.compile("\\d{1,8}");
     private static final Pattern PERCENT = Pattern.compile("(\\d{1,4}(?:\\.\\d{1,4})?)%");
     private static final Pattern FRACTION = Pattern.compile("(\\d{1,4})/(\\d{1,4})");
-    private static final String WHAT = "up, pinch-stage, colour, first-stem, stands, lost, cut, moved, not-done or pulled";
+    private static final String WHAT =
+            "up, pinch-stage, colour, first-stem, stands, lost, cut, moved, not-done or pulled";
 
     private final int number;
     private final String line;
@@ -202,8 +203,8 @@ final class NoteReader {
 
     private String next(String expected) throws NotUnderstood {
         if (at == words.size()) {
-            throw new NotUnderstood(new NoteFault(
-                    number, line.length() + 1, "The note ends here. Write also " + expected + "."));
+            throw new NotUnderstood(
+                    new NoteFault(number, line.length() + 1, "The note ends here. Write also " + expected + "."));
         }
         at++;
         return words.get(at - 1);

@@ -51,8 +51,7 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
                 int column = line.length() - line.stripLeading().length() + 1;
                 int at = number;
                 check.trouble(taken, entry)
-                        .ifPresentOrElse(
-                                wrong -> faults.add(new NoteFault(at, column, wrong)), () -> taken.add(entry));
+                        .ifPresentOrElse(wrong -> faults.add(new NoteFault(at, column, wrong)), () -> taken.add(entry));
             } catch (NoteReader.NotUnderstood e) {
                 faults.add(e.fault());
             }

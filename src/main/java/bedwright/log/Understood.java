@@ -20,25 +20,29 @@ public final class Understood {
 
     private static String said(Plan plan, Entry entry) {
         return switch (entry.note()) {
-            case Note.Seen seen -> named(plan, seen.planting()) + " " + seen.stage().sentence() + ".";
-            case Note.Counted counted -> named(plan, counted.planting()) + ": "
-                    + counted.stands().said() + " stand"
-                    + (counted.stands().isShare() ? " of all that were planted." : ".");
-            case Note.Lost lost -> named(plan, lost.planting()) + ": lost " + lost.lost().said()
-                    + (lost.lost().isShare() ? " of what stood" : "")
-                    + (lost.cause() == Note.Cause.OTHER
-                            ? "."
-                            : " to " + lost.cause().name().toLowerCase(Locale.ROOT) + ".");
+            case Note.Seen seen ->
+                named(plan, seen.planting()) + " " + seen.stage().sentence() + ".";
+            case Note.Counted counted ->
+                named(plan, counted.planting()) + ": "
+                        + counted.stands().said() + " stand"
+                        + (counted.stands().isShare() ? " of all that were planted." : ".");
+            case Note.Lost lost ->
+                named(plan, lost.planting()) + ": lost " + lost.lost().said()
+                        + (lost.lost().isShare() ? " of what stood" : "")
+                        + (lost.cause() == Note.Cause.OTHER
+                                ? "."
+                                : " to " + lost.cause().name().toLowerCase(Locale.ROOT) + ".");
             case Note.Cut cut -> named(plan, cut.planting()) + ": " + cut.stems() + " stems cut, " + left(cut) + ".";
             case Note.Moved moved -> named(plan, moved.planting()) + ": moved to " + moved.to() + ".";
             case Note.NotDone none -> named(plan, none.planting()) + ": left out, never sown or set.";
             case Note.Pulled pulled -> named(plan, pulled.planting()) + ": pulled; its bed is free.";
-            case Note.WeekDone week -> "the week of " + week.week() + " was done as planned"
-                    + (week.except().isEmpty()
-                            ? "."
-                            : week.except().stream()
-                                    .map(number -> named(plan, number))
-                                    .collect(Collectors.joining("; ", ", but for: ", ".")));
+            case Note.WeekDone week ->
+                "the week of " + week.week() + " was done as planned"
+                        + (week.except().isEmpty()
+                                ? "."
+                                : week.except().stream()
+                                        .map(number -> named(plan, number))
+                                        .collect(Collectors.joining("; ", ", but for: ", ".")));
             case Note.TakenBack back -> "note " + back.number() + " no longer counts.";
             case Note.Said words -> words.words();
         };

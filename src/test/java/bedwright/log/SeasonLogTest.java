@@ -42,7 +42,11 @@ class SeasonLogTest {
 
     @Test
     void anAmountIsAShareAFractionAWordOrPlants() {
-        assertThat(log(day(9) + " 1 lost half wind", day(9) + " 1 lost 50%", day(9) + " 1 lost 1/2", day(9) + " 1 lost 7")
+        assertThat(log(
+                                day(9) + " 1 lost half wind",
+                                day(9) + " 1 lost 50%",
+                                day(9) + " 1 lost 1/2",
+                                day(9) + " 1 lost 7")
                         .entries())
                 .extracting(Entry::note)
                 .extracting(note -> ((Note.Lost) note).lost())
@@ -126,16 +130,18 @@ class SeasonLogTest {
             StringBuilder text = new StringBuilder();
             int lines = 2 + random.nextInt(12);
             for (int line = 1; line <= lines; line++) {
-                String note =
-                        switch (random.nextInt(4)) {
-                            case 0 -> (1 + random.nextInt(2)) + " lost " + random.nextInt(101) + "%";
-                            case 1 -> "say " + random.nextInt();
-                            case 2 -> "1 moved " + day(random.nextInt(30));
-                            default -> line == 1 ? "say first" : "say of " + line;
-                        };
+                String note = switch (random.nextInt(4)) {
+                    case 0 -> (1 + random.nextInt(2)) + " lost " + random.nextInt(101) + "%";
+                    case 1 -> "say " + random.nextInt();
+                    case 2 -> "1 moved " + day(random.nextInt(30));
+                    default -> line == 1 ? "say first" : "say of " + line;
+                };
                 text.append(day(random.nextInt(60))).append(' ').append(note).append('\n');
             }
-            text.append(day(61)).append(" take-back ").append(1 + random.nextInt(lines)).append('\n');
+            text.append(day(61))
+                    .append(" take-back ")
+                    .append(1 + random.nextInt(lines))
+                    .append('\n');
             String all = text.toString();
             int cut = all.indexOf('\n', random.nextInt(all.length() - 1)) + 1;
 
