@@ -29,6 +29,7 @@ final class BoundRun {
     private final PrintWriter err;
     private final boolean terminal;
     private final long began = System.nanoTime();
+    private final long nothingPlanted;
     private final Deque<Seen> seen = new ArrayDeque<>();
     private double toldAt;
 
@@ -43,6 +44,7 @@ final class BoundRun {
         this.limits = limits;
         this.err = err;
         this.terminal = terminal;
+        this.nothingPlanted = BestPossible.nothingPlanted(facts);
     }
 
     /**
@@ -103,7 +105,7 @@ final class BoundRun {
             return;
         }
         toldAt = seconds();
-        Double within = BestPossible.within(facts, score, search.nearly());
+        Double within = BestPossible.within(facts, score, search.nearly(), nothingPlanted);
         String line = String.format(
                 Locale.ROOT,
                 "%4.0f s  %,d steps  %s",

@@ -21,10 +21,9 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -118,7 +117,7 @@ final class NewCommand implements Callable<Integer> {
 
     private Answers asked(PrintWriter out) {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        Interview interview = new Interview(day(), this::stationTrouble, () -> line(in), words -> {
+        Interview interview = new Interview(StartDay.or(today), this::stationTrouble, () -> line(in), words -> {
             out.print(words);
             out.flush();
         });
@@ -136,15 +135,6 @@ final class NewCommand implements Callable<Integer> {
         }
     }
 
-    /** The day that was said, else the one on which this program was started: it only stands in brackets. */
-    private LocalDate day() {
-        if (today != null) {
-            return today;
-        }
-        Instant started = ProcessHandle.current().info().startInstant().orElse(Instant.EPOCH);
-        return LocalDate.ofInstant(started, ZoneId.systemDefault());
-    }
-
     /** What is wrong with a station's file, in one message, if anything is. */
     private Optional<String> stationTrouble(String typed) {
         try {
@@ -153,7 +143,7 @@ final class NewCommand implements Callable<Integer> {
         } catch (FaultyFile faulty) {
             return Optional.of(faulty.faults().getFirst()
                     + (faulty.count() > 1 ? " And " + (faulty.count() - 1) + " more faults." : ""));
-        } catch (FileTrouble | TooLittleWeather | java.nio.file.InvalidPathException e) {
+        } catch (FileTrouble | TooLittleWeather | InvalidPathException e) {
             return Optional.of(Objects.requireNonNull(e.getMessage()));
         }
     }

@@ -12,9 +12,7 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
@@ -162,16 +160,7 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     private String dated(String line) {
-        return DATED.matcher(line).matches() ? line : day() + " " + line.strip();
-    }
-
-    /** The day that was said, else the one on which this program was started. */
-    private LocalDate day() {
-        if (on != null) {
-            return on;
-        }
-        Instant started = ProcessHandle.current().info().startInstant().orElse(Instant.EPOCH);
-        return LocalDate.ofInstant(started, ZoneId.systemDefault());
+        return DATED.matcher(line).matches() ? line : StartDay.or(on) + " " + line.strip();
     }
 
     /** @param before lines of the log before those that are at fault */

@@ -2,10 +2,8 @@ package bedwright.file;
 
 import bedwright.season.Answers;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 
 /** Answers for a season of one's own: JSON, UTF-8. */
 public final class AnswersFile {
@@ -37,59 +35,52 @@ public final class AnswersFile {
     }
 
     private static List<Flaw> flaws(Answers answers) {
-        List<Flaw> flaws = new ArrayList<>();
+        Flaws flaws = new Flaws();
         List<String> book = CropBookFile.ours().names();
-        Set<String> seen = new HashSet<>();
-        for (int i = 0; i < answers.crops().size(); i++) {
-            String crop = answers.crops().get(i).crop();
+        List<String> crops = answers.crops().stream().map(Answers.Wanted::crop).toList();
+        for (int i = 0; i < crops.size(); i++) {
             String path = "/crops/" + i + "/crop";
-            if (!book.contains(crop)) {
-                flaws.add(flaw(
+            if (!book.contains(crops.get(i))) {
+                flaws.add(
                         path,
-                        "the crop book has no crop " + Words.quoted(crop) + "." + Words.didYouMean(crop, book)
-                                + " The command \"crops\" lists what it has."));
-            } else if (!seen.add(crop)) {
-                flaws.add(flaw(path, "the crop " + Words.quoted(crop) + " stands here twice; name it once"));
+                        "the crop book has no crop " + Words.quoted(crops.get(i)) + "."
+                                + Words.didYouMean(crops.get(i), book)
+                                + " The command \"crops\" lists what it has.");
+            } else if (crops.indexOf(crops.get(i)) < i) {
+                flaws.add(path, "the crop " + Words.quoted(crops.get(i)) + " stands here twice; name it once");
             }
         }
-        Set<String> blocks = new HashSet<>();
-        for (int i = 0; i < answers.beds().size(); i++) {
-            String name = answers.beds().get(i).name();
-            if (!blocks.add(name)) {
-                flaws.add(flaw("/beds/" + i + "/name", "two blocks are called " + Words.quoted(name) + "; rename one"));
-            }
-        }
+        flaws.unlessDifferent(
+                "block of beds",
+                answers.beds().stream().map(Answers.Block::name).toList(),
+                i -> "/beds/" + i + "/name");
         dates(answers, flaws);
-        return flaws;
+        return flaws.found();
     }
 
-    private static void dates(Answers answers, List<Flaw> flaws) {
-        var end = answers.starts().plusWeeks(answers.weeks());
+    private static void dates(Answers answers, Flaws flaws) {
+        LocalDate end = answers.starts().plusWeeks(answers.weeks());
         for (int i = 0; i < answers.events().size(); i++) {
-            var date = answers.events().get(i).date();
+            LocalDate date = answers.events().get(i).date();
             if (date.isBefore(answers.starts()) || !date.isBefore(end)) {
-                flaws.add(flaw(
+                flaws.add(
                         "/events/" + i + "/date",
                         "the event on " + date + " lies outside the season, which goes from " + answers.starts()
-                                + " to " + end.minusDays(1) + "; change the day, the start or the weeks"));
+                                + " to " + end.minusDays(1) + "; change the day, the start or the weeks");
             }
         }
         if (answers.sellFrom() != null
                 && answers.sellTo() != null
                 && answers.sellTo().isBefore(answers.sellFrom())) {
-            flaws.add(flaw(
+            flaws.add(
                     "/sellTo",
                     "selling ends on " + answers.sellTo() + ", before it begins on " + answers.sellFrom()
-                            + "; write the later day here"));
+                            + "; write the later day here");
         }
         if ((answers.lastFrost() == null) != (answers.firstFrost() == null)) {
-            flaws.add(flaw(
+            flaws.add(
                     answers.lastFrost() == null ? "/firstFrost" : "/lastFrost",
-                    "of \"lastFrost\" and \"firstFrost\" only one is said; say both, or neither where no frost comes"));
+                    "of \"lastFrost\" and \"firstFrost\" only one is said; say both, or neither where no frost comes");
         }
-    }
-
-    private static Flaw flaw(String path, String message) {
-        return new Flaw(path, message, false, List.of(path));
     }
 }

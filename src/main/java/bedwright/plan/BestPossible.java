@@ -36,10 +36,15 @@ public final class BestPossible {
     public static Plan.Closeness closeness(
             PlanFacts facts, Plan.Score score, PriceList prices, long steps, @Nullable Double seconds) {
         BestPossible best = new BestPossible(facts, prices, -score.medium());
-        Search.Found nothing = Search.Found.of(facts, Search.nothingPlaced(facts));
+        long nothing = nothingPlanted(facts);
         long bound = (long) Math.ceil(best.bound.value());
-        Double within = within(score, bound, nothing.soft(), facts.seasonCount);
-        return new Plan.Closeness(within, bound, nothing.soft(), steps, seconds, best.worths());
+        Double within = within(score, bound, nothing, facts.seasonCount);
+        return new Plan.Closeness(within, bound, nothing, steps, seconds, best.worths());
+    }
+
+    /** What the season is worth with nothing planted: grains, summed over the possible seasons as the soft score is. */
+    public static long nothingPlanted(PlanFacts facts) {
+        return Search.Found.of(facts, Search.nothingPlaced(facts)).soft();
     }
 
     /**
@@ -47,10 +52,10 @@ public final class BestPossible {
      * found so far.
      *
      * @param bound grains, summed over the possible seasons as the soft score is
+     * @param nothing as {@link #nothingPlanted} has it
      */
-    public static @Nullable Double within(PlanFacts facts, Plan.Score score, double bound) {
-        Search.Found nothing = Search.Found.of(facts, Search.nothingPlaced(facts));
-        return within(score, (long) Math.ceil(bound), nothing.soft(), facts.seasonCount);
+    public static @Nullable Double within(PlanFacts facts, Plan.Score score, double bound, long nothing) {
+        return within(score, (long) Math.ceil(bound), nothing, facts.seasonCount);
     }
 
     /** Per cent of what planting can bring, rounded up to a tenth; null where nothing can be claimed. */

@@ -108,6 +108,7 @@ final class FamilyLedger {
         for (int t = 0; t < touchedCount; t++) {
             followers[touched[t]] = followers(touched[t]);
         }
+        // What was posted is now part of the plan, so there is nothing to take back.
         postedEnd = 0;
         forget();
     }

@@ -45,6 +45,11 @@ final class Stretches {
         Shown planting() {
             return piece.planting();
         }
+
+        /** Whether it is taken in a week of that piece. */
+        boolean meets(Piece other) {
+            return piece.to() > other.from() && piece.from() < other.to();
+        }
     }
 
     /** The stretches of all pieces in a bed of some length, in the order of coming. */
@@ -60,20 +65,7 @@ final class Stretches {
     }
 
     private static void lay(Piece piece, long length, List<Stretch> laid) {
-        List<Stretch> free = new ArrayList<>();
-        long at = 0;
-        for (Stretch there : laid.stream()
-                .filter(s -> s.piece().to() > piece.from())
-                .sorted(Comparator.comparingLong(Stretch::start))
-                .toList()) {
-            if (there.start() > at && at < length) {
-                free.add(new Stretch(piece, at, Math.min(there.start(), length)));
-            }
-            at = Math.max(at, there.end());
-        }
-        if (at < length) {
-            free.add(new Stretch(piece, at, length));
-        }
+        List<Stretch> free = free(piece, laid, length);
         long need = piece.amount();
         for (Stretch one :
                 free.stream().sorted(Comparator.comparingLong(Stretch::length)).toList()) {
@@ -92,8 +84,30 @@ final class Stretches {
             }
         }
         if (need > 0) {
-            long beyond = Math.max(at, length);
+            long beyond = laid.stream()
+                    .filter(there -> there.meets(piece))
+                    .mapToLong(Stretch::end)
+                    .reduce(length, Math::max);
             laid.add(new Stretch(piece, beyond, beyond + need));
         }
+    }
+
+    /** What is free of a bed in all weeks of a piece. */
+    static List<Stretch> free(Piece piece, List<Stretch> laid, long length) {
+        List<Stretch> free = new ArrayList<>();
+        long at = 0;
+        for (Stretch there : laid.stream()
+                .filter(stretch -> stretch.meets(piece))
+                .sorted(Comparator.comparingLong(Stretch::start))
+                .toList()) {
+            if (there.start() > at && at < length) {
+                free.add(new Stretch(piece, at, Math.min(there.start(), length)));
+            }
+            at = Math.max(at, there.end());
+        }
+        if (at < length) {
+            free.add(new Stretch(piece, at, length));
+        }
+        return free;
     }
 }

@@ -79,7 +79,7 @@ final class WholeStretches {
 
     /** Lays a piece into one drawn room that is long enough, else into the longest ones; false if there is too little. */
     private boolean lay(Piece piece, List<Stretch> laid) {
-        List<Stretch> free = free(piece, laid);
+        List<Stretch> free = Stretches.free(piece, laid, length);
         List<Stretch> enough =
                 free.stream().filter(room -> room.length() >= piece.amount()).toList();
         if (!enough.isEmpty()) {
@@ -99,24 +99,5 @@ final class WholeStretches {
             }
         }
         return need == 0;
-    }
-
-    /** What is free in all weeks of a piece. */
-    private List<Stretch> free(Piece piece, List<Stretch> laid) {
-        List<Stretch> free = new ArrayList<>();
-        long at = 0;
-        for (Stretch there : laid.stream()
-                .filter(s -> s.piece().to() > piece.from() && s.piece().from() < piece.to())
-                .sorted(Comparator.comparingLong(Stretch::start))
-                .toList()) {
-            if (there.start() > at) {
-                free.add(new Stretch(piece, at, there.start()));
-            }
-            at = Math.max(at, there.end());
-        }
-        if (at < length) {
-            free.add(new Stretch(piece, at, length));
-        }
-        return free;
     }
 }

@@ -242,14 +242,13 @@ public final class FirstSeason {
                         "price",
                         answers.stemPrice(),
                         "asks",
-                        List.of(map(
-                                "from",
-                                selling.from().toString(),
-                                "to",
-                                selling.to().toString(),
-                                "stems",
-                                each))))
+                        everyWeek("stems", each)))
                 .toList();
+    }
+
+    /** An amount asked for in every week of selling. */
+    private List<Object> everyWeek(String of, Number amount) {
+        return List.of(map("from", selling.from().toString(), "to", selling.to().toString(), of, amount));
     }
 
     private Map<String, Object> recipe(double price, String name) {
@@ -286,13 +285,7 @@ public final class FirstSeason {
                     "recipe",
                     recipes.getOrDefault(answers.bouquetPrice(), BOUQUET),
                     "asks",
-                    List.of(map(
-                            "from",
-                            selling.from().toString(),
-                            "to",
-                            selling.to().toString(),
-                            "bouquets",
-                            answers.bouquets())),
+                    everyWeek("bouquets", answers.bouquets()),
                     "promise",
                     Map.of()));
         }

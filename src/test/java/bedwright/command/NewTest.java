@@ -122,7 +122,7 @@ class NewTest {
                         "{\"starts\": \"2027-03-01\", \"latitude\": 45, \"beds\": [{\"name\": \"A\", \"length\": 9},"
                                 + " {\"name\": \"A\", \"length\": 8}], \"crops\": [{\"crop\": \"zinnia\"},"
                                 + " {\"crop\": \"zinnia\"}]}",
-                        List.of("two blocks are called \"A\"", "stands here twice")),
+                        List.of("another block of beds \"A\" before", "stands here twice")),
                 Arguments.of(whole, List.of("answers.json:1:")));
     }
 
