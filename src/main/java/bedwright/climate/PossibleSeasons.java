@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Draws the possible seasons of a season file. */
 public final class PossibleSeasons {
+    /** Number of the first fresh season; those planned on are at most a thousand, numbered from 0. */
+    public static final int FIRST_FRESH = 1_000_000;
+
     private PossibleSeasons() {}
 
     /**
@@ -60,6 +63,20 @@ public final class PossibleSeasons {
         }
         SeasonSampler sampler = new SeasonSampler(season, seed);
         return IntStream.range(0, count).mapToObj(sampler::sample).toList();
+    }
+
+    /**
+     * Samples seasons that no plan was made on, to judge plans by: as {@link #sample} does, but numbered from {@link
+     * #FIRST_FRESH} on, where those planned on never come, whatever their seed.
+     */
+    public static List<PossibleSeason> fresh(Season season, int count, long seed) {
+        if (count < 1) {
+            throw new IllegalArgumentException("At least 1 season is sampled, not " + count);
+        }
+        SeasonSampler sampler = new SeasonSampler(season, seed);
+        return IntStream.range(0, count)
+                .mapToObj(k -> sampler.sample(FIRST_FRESH + k))
+                .toList();
     }
 
     /** What is not said is as normal; gusts outside the season's days don't count. */

@@ -14,8 +14,10 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -25,9 +27,17 @@ final class Offers {
     private final World world;
     private final List<Bed> beds;
     private final Map<String, Integer> crops = new HashMap<>();
+    /** All that is looked at, or null if everything is. */
+    private final @Nullable Set<Spot> only;
 
     Offers(Season season, List<PossibleSeason> seasons) {
+        this(season, seasons, null);
+    }
+
+    /** @param only what is looked at; null for everything */
+    Offers(Season season, List<PossibleSeason> seasons, @Nullable Set<Spot> only) {
         this.season = season;
+        this.only = only;
         this.world = new World(season, seasons);
         this.beds = season.allBeds();
         for (int c = 0; c < season.crops().size(); c++) {
@@ -55,6 +65,8 @@ final class Offers {
             Standing standing = season.standing().get(j);
             addTasks(tasks, pool + j, standing.crop(), standing.plants(), standing);
         }
+        Set<Spot> ways = ways();
+        tasks.removeIf(task -> !isWanted(ways, task));
         Offer[] offers = new Offer[tasks.size()];
         IntStream.range(0, offers.length).parallel().forEach(t -> offers[t] = offer(tasks.get(t)));
         List<List<Offer>> byStock = new ArrayList<>();
@@ -67,6 +79,27 @@ final class Offers {
             }
         }
         return new ProspectTable(world.seasons.size(), beds.size(), byStock);
+    }
+
+    /** What is looked at, in whichever bed. */
+    private Set<Spot> ways() {
+        Set<Spot> ways = new HashSet<>();
+        if (only != null) {
+            only.forEach(spot -> ways.add(new Spot(spot.stock(), 0, spot.sowWeek(), spot.method())));
+        }
+        return ways;
+    }
+
+    private boolean isWanted(Set<Spot> ways, Task task) {
+        return only == null
+                || isWhole(task.standing())
+                || ways.contains(new Spot(task.stock(), 0, task.sowWeek(), task.method()));
+    }
+
+    private boolean isWanted(Task task, Bed bed) {
+        return only == null
+                || isWhole(task.standing())
+                || only.contains(new Spot(task.stock(), bed.index(), task.sowWeek(), task.method()));
     }
 
     private void addTasks(List<Task> tasks, int stock, String cropName, int plants, @Nullable Standing standing) {
@@ -141,7 +174,8 @@ final class Offers {
         int[] rowOfBed = new int[beds.size()];
         int count = 0;
         for (Bed bed : beds) {
-            if (standing != null && standing.bed() != null && !standing.bed().equals(bed.name())) {
+            if ((standing != null && standing.bed() != null && !standing.bed().equals(bed.name()))
+                    || !isWanted(task, bed)) {
                 continue;
             }
             Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(bed.index()));
@@ -184,7 +218,7 @@ final class Offers {
             boolean inTheGround = standing != null && standing.clock() != null;
             row = new Row(season, needs, grown.calendar, inTheGround, Row.Stems.of(grown, kind, task.plants()));
         }
-        if (!whole && !row.gives()) {
+        if (!whole && only == null && !row.gives()) {
             return -1;
         }
         rows.add(row);

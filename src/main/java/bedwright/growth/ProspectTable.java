@@ -4,7 +4,9 @@ import bedwright.climate.PossibleSeason;
 import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What every planting that can matter would give and take, in flat arrays.
@@ -105,6 +107,21 @@ public final class ProspectTable {
      */
     public static ProspectTable of(Season season, List<PossibleSeason> seasons) {
         return new Offers(season, seasons).table();
+    }
+
+    /**
+     * Makes a table of a few spots only: for a plan that is given, judged over many seasons. A spot is offered even if no
+     * season gives a stem there; standing plantings that are given whole always have their place.
+     *
+     * @param spots of which those that the season does not offer are left out
+     */
+    public static ProspectTable at(Season season, List<PossibleSeason> seasons, Collection<Spot> spots) {
+        return new Offers(season, seasons, Set.copyOf(spots)).table();
+    }
+
+    /** Where and how a place is. */
+    public Spot spot(int place) {
+        return new Spot(stock[place], bed[place], sowWeek[place], method[place]);
     }
 
     /** Number of possible seasons, K. */

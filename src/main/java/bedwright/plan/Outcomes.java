@@ -2,12 +2,14 @@ package bedwright.plan;
 
 import bedwright.plan.Outcome.Broken;
 import bedwright.plan.Outcome.StockUse;
+import bedwright.growth.Spot;
+import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
+import bedwright.season.Method;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,30 +52,16 @@ public final class Outcomes {
     public static int[] places(PlanFacts facts, List<KeptPlanting> kept) {
         int[] places = Search.nothingPlaced(facts);
         Season season = facts.season();
-        Map<String, Integer> beds = new HashMap<>();
-        season.allBeds().forEach(bed -> beds.put(bed.name(), bed.index()));
         for (KeptPlanting planting : kept) {
-            int stock = stock(season, planting);
-            int crop = stock < 0 || stock >= facts.cropOf.length ? -1 : facts.cropOf[stock];
-            int method = -1;
-            for (int m = 0; crop >= 0 && m < season.crops().get(crop).methods().size(); m++) {
-                method = season.crops().get(crop).methods().get(m).name().equals(planting.method()) ? m : method;
-            }
-            Integer bed = beds.get(planting.bed());
-            int week = season.weekOf(planting.sown());
-            int place = crop < 0 || bed == null ? -1 : facts.table().find(stock, bed, week, method);
-            if (place < 0 || !season.crops().get(crop).name().equals(planting.crop())) {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
-                        "Planting %d (%s, %s, bed %s, %s) has no such place in this season",
-                        planting.number(),
-                        planting.crop(),
-                        planting.method(),
-                        planting.bed(),
-                        planting.sown()));
+            Spot spot = spot(season, planting);
+            int place = facts.table().find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
+            if (place < 0) {
+                throw noSuchPlace(planting);
             }
             int lots = planting.lots();
-            for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
+            for (int p = facts.firstPlanting(spot.stock());
+                    p < facts.firstPlanting(spot.stock() + 1) && lots > 0;
+                    p++) {
                 if (facts.fixedPlace[p] >= 0) {
                     lots--;
                 } else if (places[p] < 0) {
@@ -87,6 +75,46 @@ public final class Outcomes {
             }
         }
         return places;
+    }
+
+    /**
+     * Where and how the lots of a kept planting stand.
+     *
+     * @throws IllegalArgumentException if the season has no such pool, crop, bed or method
+     */
+    static Spot spot(Season season, KeptPlanting planting) {
+        int stock = stock(season, planting);
+        String cropName = stock < 0
+                ? ""
+                : stock < season.pool().size()
+                        ? season.pool().get(stock).crop()
+                        : season.standing().get(stock - season.pool().size()).crop();
+        int bed = season.allBeds().stream()
+                .filter(one -> one.name().equals(planting.bed()))
+                .mapToInt(Bed::index)
+                .findFirst()
+                .orElse(-1);
+        List<String> methods = season.crops().stream()
+                .filter(crop -> crop.name().equals(cropName))
+                .flatMap(crop -> crop.methods().stream())
+                .map(Method::name)
+                .toList();
+        int method = methods.indexOf(planting.method());
+        if (bed < 0 || method < 0 || !cropName.equals(planting.crop())) {
+            throw noSuchPlace(planting);
+        }
+        return new Spot(stock, bed, season.weekOf(planting.sown()), method);
+    }
+
+    private static IllegalArgumentException noSuchPlace(KeptPlanting planting) {
+        return new IllegalArgumentException(String.format(
+                Locale.ROOT,
+                "Planting %d (%s, %s, bed %s, %s) has no such place in this season",
+                planting.number(),
+                planting.crop(),
+                planting.method(),
+                planting.bed(),
+                planting.sown()));
     }
 
     private static int stock(Season season, KeptPlanting planting) {

@@ -2,16 +2,19 @@ package bedwright.plan;
 
 import bedwright.climate.PossibleSeason;
 import bedwright.growth.ProspectTable;
+import bedwright.growth.Spot;
 import bedwright.season.Bed;
 import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Family;
+import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,6 +149,24 @@ public final class PlanFacts {
     /** Compiles a season whose prospects are there already. */
     public static PlanFacts of(Season season, List<PossibleSeason> seasons, ProspectTable table) {
         return new PlanFacts(season, seasons, table);
+    }
+
+    /**
+     * Compiles a season only as far as a plan goes: its plantings have no other places than those that they have there. To
+     * judge it over many seasons without working out what else might be planted.
+     *
+     * @throws IllegalArgumentException if the season has no such pool, crop, bed or method: the message says which
+     */
+    public static PlanFacts ofPlan(Season season, List<PossibleSeason> seasons, List<KeptPlanting> plan) {
+        return ofPlan(season, seasons, plan, List.of());
+    }
+
+    /** The same, with some spots more in which a planting may stand. */
+    public static PlanFacts ofPlan(
+            Season season, List<PossibleSeason> seasons, List<KeptPlanting> plan, Collection<Spot> more) {
+        List<Spot> spots = new ArrayList<>(more);
+        plan.forEach(planting -> spots.add(Outcomes.spot(season, planting)));
+        return of(season, seasons, ProspectTable.at(season, seasons, spots));
     }
 
     public Season season() {

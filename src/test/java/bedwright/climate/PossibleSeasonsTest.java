@@ -63,6 +63,19 @@ class PossibleSeasonsTest {
     }
 
     @Test
+    void freshSeasonsAreNoneOfThosePlannedOn() {
+        Farm farm = new Farm();
+        List<Double> planned = PossibleSeasons.sample(farm.season(), 1000, 7).stream()
+                .map(season -> season.deviation()[0])
+                .toList();
+
+        assertThat(PossibleSeasons.fresh(farm.season(), 200, 7))
+                .map(season -> season.deviation()[0])
+                .doesNotContainAnyElementsOf(planned)
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
     void aCountOfOneIsTheNormalSeason() {
         Farm farm = new Farm();
         farm.count = 1;

@@ -1,0 +1,11 @@
+package bedwright.growth;
+
+/**
+ * Where and how a lot of a stock may stand.
+ *
+ * @param stock as {@link ProspectTable} numbers them
+ * @param bed number of the bed in the season
+ * @param sowWeek week of the season; negative for what was sown before it
+ * @param method index of the method in its crop's list
+ */
+public record Spot(int stock, int bed, int sowWeek, int method) {}
