@@ -1,8 +1,8 @@
 package bedwright.plan;
 
+import bedwright.growth.Spot;
 import bedwright.plan.Outcome.Broken;
 import bedwright.plan.Outcome.StockUse;
-import bedwright.growth.Spot;
 import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;

@@ -39,11 +39,10 @@ class FactsOfAPlanTest {
         List<KeptPlanting> plan = drawn(Seasons.facts(season), 3);
         PlanFacts some = PlanFacts.ofPlan(season, PossibleSeasons.fresh(season, 8, 1), plan);
 
-        assertThat(some.table().places())
-                .isEqualTo((int) plan.stream()
-                        .map(planting -> Outcomes.spot(season, planting))
-                        .distinct()
-                        .count());
+        assertThat(some.table().places()).isEqualTo((int) plan.stream()
+                .map(planting -> Outcomes.spot(season, planting))
+                .distinct()
+                .count());
     }
 
     @Test
