@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             CropsCommand.class,
             WeatherCommand.class,
             NoteCommand.class,
+            PromiseCommand.class,
             RecheckCommand.class,
             SheetCommand.class,
             SchemaCommand.class

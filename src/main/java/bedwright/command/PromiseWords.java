@@ -1,0 +1,208 @@
+package bedwright.command;
+
+import bedwright.log.Wish;
+import bedwright.plan.Grains;
+import bedwright.plan.Promises;
+import bedwright.season.KindTree;
+import bedwright.season.Season;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * What can be promised, in words and as JSON.
+ *
+ * @param areGiven whether it is judged over the seasons that the season file gives, since it can draw no others
+ */
+record PromiseWords(Season season, Promises promises, boolean areGiven) {
+    /** In so many seasons of ten. */
+    private static final int[] IN_TEN = {9, 8, 5};
+
+    /** Whether an order can be filled. */
+    void print(PrintWriter out, Wish wish) {
+        Promises.Answer answer = answer(wish);
+        out.println(Words.date(wish.on()) + ", in the week of "
+                + Words.date(season.weekStart(season.weekOf(wish.on()))) + ": "
+                + wish.lines().stream()
+                        .map(line -> line.stems() + " " + Wish.spoken(line.kind()))
+                        .collect(Collectors.joining(", ")));
+        out.println(
+                wish.lines().size() == 1
+                        ? "It can be filled in " + years(answer.filled()) + ", after all that is promised already."
+                        : "All of it at once can be filled in " + years(answer.filled())
+                                + ", after all that is promised already.");
+        out.println();
+        out.printf(
+                Locale.ROOT,
+                "%-24s %7s  %-18s %s%n",
+                "",
+                "wanted",
+                "alone, filled in",
+                "alone, could be in 9, 8 and 5 years of 10");
+        for (int l = 0; l < wish.lines().size(); l++) {
+            Promises.Alone alone = answer.lines().get(l);
+            out.printf(
+                    Locale.ROOT,
+                    "%-24s %7d  %-18s %s%n",
+                    Wish.spoken(wish.lines().get(l).kind()),
+                    wish.lines().get(l).stems(),
+                    years(alone.filled()),
+                    levels(alone.free(), ", "));
+        }
+        out.println();
+        out.println(cost(wish, answer));
+        out.println();
+        basis(out);
+    }
+
+    private String cost(Wish wish, Promises.Answer answer) {
+        if (answer.filled() == 0) {
+            return "What it would cost can't be said, since it is filled in none of these years.";
+        }
+        double others = Grains.toMoney(season, answer.takings());
+        double hours = answer.work() / Grains.TICKS_AN_HOUR;
+        double work = hours * season.labour().ownRate();
+        int stems = wish.lines().stream().mapToInt(Wish.Line::stems).sum();
+        return "Where it is filled, it takes " + Words.exactMoney(season, others)
+                + " from others who would have bought these stems, and " + Words.number(hours)
+                + " hours of cutting more (" + Words.exactMoney(season, work) + "): it pays from "
+                + Words.exactMoney(season, least(others + work, stems)) + " a stem on, making up and driving not counted.";
+    }
+
+    private static double least(double cost, int stems) {
+        return Math.max(0, cost / stems);
+    }
+
+    /** What is free to promise. */
+    void print(PrintWriter out, List<Integer> kinds) {
+        KindTree tree = KindTree.of(season.roles());
+        out.println("Stems that nobody was promised, in at least 9, 8 and 5 years of 10, by week");
+        out.println();
+        StringBuilder head = new StringBuilder("week of      ");
+        kinds.forEach(kind -> head.append(String.format(Locale.ROOT, "  %-20s", Wish.spoken(tree.path(kind)))));
+        out.println(head.toString().stripTrailing());
+        int rows = 0;
+        for (int w = 0; w < season.weeks(); w++) {
+            List<int[]> free = new ArrayList<>();
+            for (int kind : kinds) {
+                free.add(promises.free(kind, w));
+            }
+            if (free.stream().allMatch(one -> Promises.most(one, share(IN_TEN[2])) == 0)) {
+                continue;
+            }
+            StringBuilder row = new StringBuilder(
+                    String.format(Locale.ROOT, "%-13s", Words.date(season.weekStart(w))));
+            free.forEach(one -> row.append(String.format(Locale.ROOT, "  %-20s", levels(one, " / "))));
+            out.println(row.toString().stripTrailing());
+            rows++;
+        }
+        if (rows == 0) {
+            out.println("In no week is anything left in 5 years of 10.");
+        }
+        out.println();
+        out.println("Each is free by itself: stems of a kind within another are part of the other's too.");
+        basis(out);
+    }
+
+    private void basis(PrintWriter out) {
+        out.println(
+                areGiven
+                        ? "Judged over the " + Words.count(promises.seasons(), "season")
+                                + " that the season file gives, on which the plan was made too: rather hopeful."
+                        : "Judged over " + promises.seasons()
+                                + " possible seasons that the plan was not made on, in which nothing is sown again or"
+                                + " moved.");
+    }
+
+    private Promises.Answer answer(Wish wish) {
+        KindTree tree = KindTree.of(season.roles());
+        return promises.ask(
+                season.weekOf(wish.on()),
+                wish.lines().stream()
+                        .map(line -> new Promises.Line(tree.node(line.kind()), 100L * line.stems()))
+                        .toList());
+    }
+
+    private static double share(int inTen) {
+        return inTen / 10.0;
+    }
+
+    private static String levels(int[] free, String between) {
+        List<String> each = new ArrayList<>();
+        for (int inTen : IN_TEN) {
+            each.add(String.valueOf(Promises.most(free, share(inTen))));
+        }
+        return String.join(between, each);
+    }
+
+    /** A share as years of ten, rounded down: nobody should promise on the half of a year. */
+    static String years(double share) {
+        if (share == 1) {
+            return "every year";
+        }
+        int years = (int) Math.floor(10 * share + 1e-9);
+        return years == 0 ? (share == 0 ? "no year" : "less than 1 year of 10") : Words.count(years, "year") + " of 10";
+    }
+
+    /** An order's answer for programs. */
+    Map<String, Object> json(Wish wish) {
+        Promises.Answer answer = answer(wish);
+        Map<String, Object> json = head();
+        json.put("day", wish.on().toString());
+        json.put("week", season.weekStart(season.weekOf(wish.on())).toString());
+        json.put("filled", answer.filled());
+        List<Object> lines = new ArrayList<>();
+        for (int l = 0; l < wish.lines().size(); l++) {
+            Map<String, Object> line = new LinkedHashMap<>();
+            line.put("kind", wish.lines().get(l).kind());
+            line.put("stems", wish.lines().get(l).stems());
+            line.put("filledAlone", answer.lines().get(l).filled());
+            line.put("free", levels(answer.lines().get(l).free()));
+            lines.add(line);
+        }
+        json.put("lines", lines);
+        if (answer.filled() > 0) {
+            json.put("takesFromOthers", Grains.toMoney(season, answer.takings()));
+            json.put("hours", answer.work() / Grains.TICKS_AN_HOUR);
+        }
+        return json;
+    }
+
+    /** What is free, for programs. */
+    Map<String, Object> json(List<Integer> kinds) {
+        KindTree tree = KindTree.of(season.roles());
+        Map<String, Object> json = head();
+        List<Object> weeks = new ArrayList<>();
+        for (int w = 0; w < season.weeks(); w++) {
+            Map<String, Object> week = new LinkedHashMap<>();
+            week.put("week", season.weekStart(w).toString());
+            Map<String, Object> free = new LinkedHashMap<>();
+            for (int kind : kinds) {
+                free.put(tree.path(kind), levels(promises.free(kind, w)));
+            }
+            week.put("free", free);
+            weeks.add(week);
+        }
+        json.put("weeks", weeks);
+        return json;
+    }
+
+    private Map<String, Object> head() {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("version", 1);
+        json.put("seasons", promises.seasons());
+        return json;
+    }
+
+    private static Map<String, Object> levels(int[] free) {
+        Map<String, Object> levels = new LinkedHashMap<>();
+        for (int inTen : IN_TEN) {
+            levels.put(inTen + " years of 10", Promises.most(free, share(inTen)));
+        }
+        return levels;
+    }
+}
