@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -50,8 +51,9 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(
             names = "--for",
             paramLabel = "ORDER",
-            description = "A day and what is wanted on it, like \"12 Sep: 120 focal, 60 spike\". The stems are those of the"
-                    + " day's week.")
+            description =
+                    "A day and what is wanted on it, like \"12 Sep: 120 focal, 60 spike\". The stems are those of the"
+                            + " day's week.")
     private @Nullable String order;
 
     @Option(
@@ -74,7 +76,7 @@ final class PromiseCommand implements Callable<Integer> {
         }
         Plan plan = PlanFolder.at(folder).read();
         Season season = plan.season();
-        Wish wish = order == null ? null : understood(() -> Wish.of(season, order));
+        Wish wish = order == null ? null : understood(order, words -> Wish.of(season, words));
         List<Integer> kinds = kinds(KindTree.of(season.roles()));
         boolean areGiven = !season.possible().given().isEmpty();
         List<PossibleSeason> fresh =
@@ -96,7 +98,7 @@ final class PromiseCommand implements Callable<Integer> {
 
     /** What is listed: roles, or the kinds right within the one named. */
     private List<Integer> kinds(KindTree tree) {
-        int above = kind == null ? -1 : understood(() -> Wish.kind(tree, kind));
+        int above = kind == null ? -1 : understood(kind, words -> Wish.kind(tree, words));
         List<Integer> within = IntStream.range(0, tree.size())
                 .filter(node -> tree.parent(node) == above)
                 .boxed()
@@ -104,13 +106,9 @@ final class PromiseCommand implements Callable<Integer> {
         return within.isEmpty() ? List.of(above) : within;
     }
 
-    private interface Reader<T> {
-        T read();
-    }
-
-    private <T> T understood(Reader<T> reader) {
+    private <T> T understood(String words, Function<String, T> reader) {
         try {
-            return reader.read();
+            return reader.apply(words);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()));
         }

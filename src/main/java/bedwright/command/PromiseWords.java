@@ -70,7 +70,8 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
         return "Where it is filled, it takes " + Words.exactMoney(season, others)
                 + " from others who would have bought these stems, and " + Words.number(hours)
                 + " hours of cutting more (" + Words.exactMoney(season, work) + "): it pays from "
-                + Words.exactMoney(season, least(others + work, stems)) + " a stem on, making up and driving not counted.";
+                + Words.exactMoney(season, least(others + work, stems))
+                + " a stem on, making up and driving not counted.";
     }
 
     private static double least(double cost, int stems) {
@@ -94,8 +95,7 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
             if (free.stream().allMatch(one -> Promises.most(one, share(IN_TEN[2])) == 0)) {
                 continue;
             }
-            StringBuilder row = new StringBuilder(
-                    String.format(Locale.ROOT, "%-13s", Words.date(season.weekStart(w))));
+            StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%-13s", Words.date(season.weekStart(w))));
             free.forEach(one -> row.append(String.format(Locale.ROOT, "  %-20s", levels(one, " / "))));
             out.println(row.toString().stripTrailing());
             rows++;

@@ -106,7 +106,8 @@ public final class Promises {
         KindRoom with = promised.copy();
         boolean[] filled = new boolean[seasons()];
         Arrays.fill(filled, true);
-        // Whatever the order of lines: on a tree all of them are there at once if each finds its stems after the others.
+        // Whatever the order of lines: on a tree all of them are there at once if each finds its stems after the
+        // others.
         for (Line line : order) {
             boolean[] there = atLeast(with.take(line.node(), line.stems()), line.stems());
             for (int k = 0; k < filled.length; k++) {

@@ -21,7 +21,8 @@ class PromiseTest {
         Ran ran = Ran.of("promise", folder, "--for", "12 Jul: 10 focal, 5 filler");
 
         assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
-        assertThat(ran.out()).contains("All of it at once can be filled in ", "10 focal, 5 filler", "256 possible seasons");
+        assertThat(ran.out())
+                .contains("All of it at once can be filled in ", "10 focal, 5 filler", "256 possible seasons");
     }
 
     @Test
@@ -41,7 +42,8 @@ class PromiseTest {
 
     @Test
     void theSameQuestionHasTheSameAnswer() {
-        assertThat(Ran.of("promise", folder).out()).isEqualTo(Ran.of("promise", folder).out());
+        assertThat(Ran.of("promise", folder).out())
+                .isEqualTo(Ran.of("promise", folder).out());
     }
 
     @Test
@@ -64,7 +66,12 @@ class PromiseTest {
     void yearsAreRoundedDown() {
         assertThat(java.util.stream.DoubleStream.of(1, 0.999, 0.9, 0.15, 0.05, 0)
                         .mapToObj(PromiseWords::years))
-                .containsExactly("every year", "9 years of 10", "9 years of 10", "1 year of 10",
-                        "less than 1 year of 10", "no year");
+                .containsExactly(
+                        "every year",
+                        "9 years of 10",
+                        "9 years of 10",
+                        "1 year of 10",
+                        "less than 1 year of 10",
+                        "no year");
     }
 }

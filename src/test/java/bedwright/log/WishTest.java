@@ -18,7 +18,16 @@ class WishTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"2027-07-12", "12 Jul", "12-Jul", "12 july 2027", "12 Jul. 2027", "12 JUL", " 12  Jul ", "12 july"})
+            strings = {
+                "2027-07-12",
+                "12 Jul",
+                "12-Jul",
+                "12 july 2027",
+                "12 Jul. 2027",
+                "12 JUL",
+                " 12  Jul ",
+                "12 july"
+            })
     void aDayIsUnderstoodHoweverItIsWritten(String said) {
         assertThat(SaidDay.of(DEMO, said)).isEqualTo(LocalDate.of(2027, 7, 12));
     }

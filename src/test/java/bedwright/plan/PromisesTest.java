@@ -28,7 +28,8 @@ class PromisesTest {
 
     private static final Supplier<Drawn> DEMO = Once.of(PromisesTest::demo);
     /** A thousand seasons that none of the judges has seen. */
-    private static final Supplier<Promises> TRUTH = Once.of(() -> DEMO.get().over(fresh(Seasons.DEMO_FARM, 1000, 1000)));
+    private static final Supplier<Promises> TRUTH =
+            Once.of(() -> DEMO.get().over(fresh(Seasons.DEMO_FARM, 1000, 1000)));
 
     private static final Supplier<List<Promises>> JUDGES = Once.of(() -> LongStream.rangeClosed(1, 10)
             .mapToObj(seed -> DEMO.get().over(fresh(Seasons.DEMO_FARM, JUDGED, seed)))
@@ -116,7 +117,8 @@ class PromisesTest {
     }
 
     private static double filled(Promises promises, int week, int node, int stems) {
-        return promises.ask(week, List.of(new Promises.Line(node, 100L * stems))).filled();
+        return promises.ask(week, List.of(new Promises.Line(node, 100L * stems)))
+                .filled();
     }
 
     private static List<PossibleSeason> fresh(String file, int count, long seed) {
@@ -129,7 +131,9 @@ class PromisesTest {
         int[] free = {100, 1000, 200, 900, 300, 800, 400, 700, 500, 600};
 
         assertThat(List.of(
-                        Promises.most(free, 0.9), Promises.most(free, 0.8), Promises.most(free, 0.5),
+                        Promises.most(free, 0.9),
+                        Promises.most(free, 0.8),
+                        Promises.most(free, 0.5),
                         Promises.most(free, 1)))
                 .containsExactly(2, 3, 6, 1);
     }
