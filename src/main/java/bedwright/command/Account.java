@@ -2,6 +2,8 @@ package bedwright.command;
 
 import bedwright.climate.Gusts;
 import bedwright.season.Site;
+import bedwright.season.Unit;
+import bedwright.season.Units;
 import bedwright.station.StationClimate;
 import bedwright.weather.StationRecord;
 import java.io.PrintWriter;
@@ -15,7 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** What a climate rests on and says, in words. */
-record Account(String file, StationRecord record, StationClimate climate) {
+record Account(String file, StationRecord record, StationClimate climate, Units units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     void print(PrintWriter out) {
@@ -31,16 +33,19 @@ record Account(String file, StationRecord record, StationClimate climate) {
                 basis.missing(),
                 Words.count(record.flagged(), "value"));
         out.println();
-        out.println("Mean of each month, °C");
+        Unit temperature = units.temperature();
+        out.println("Mean of each month, " + temperature.symbol());
         out.println("            " + months(month -> month.getDisplayName(TextStyle.SHORT, Locale.ENGLISH)));
-        out.println("  minimum   " + months(month -> figure(climate.meanMin(), month)));
-        out.println("  maximum   " + months(month -> figure(climate.meanMax(), month)));
+        out.println("  minimum   " + months(month -> figure(temperature, climate.meanMin(), month)));
+        out.println("  maximum   " + months(month -> figure(temperature, climate.meanMax(), month)));
         out.printf(
                 Locale.ROOT,
-                "A year is warmer or colder than that by %.1f °C, a day by a further %.1f °C (two times in three), of which"
+                "A year is warmer or colder than that by %.1f %s, a day by a further %.1f %s (two times in three), of which"
                         + " the next day keeps %s.%n",
-                climate.spread().year(),
-                climate.spread().day(),
+                units.degrees().of(climate.spread().year()),
+                units.degrees().symbol(),
+                units.degrees().of(climate.spread().day()),
+                units.degrees().symbol(),
                 Words.percent(climate.spread().memory()));
         frost(out, basis);
         storms(out, basis);
@@ -62,8 +67,8 @@ record Account(String file, StationRecord record, StationClimate climate) {
         return line.toString();
     }
 
-    private static String figure(List<Double> figures, Month month) {
-        return String.format(Locale.ROOT, "%.1f", figures.get(month.getValue() - 1));
+    private static String figure(Unit temperature, List<Double> figures, Month month) {
+        return String.format(Locale.ROOT, "%.1f", temperature.of(figures.get(month.getValue() - 1)));
     }
 
     private void frost(PrintWriter out, StationClimate.Basis basis) {
@@ -89,8 +94,8 @@ record Account(String file, StationRecord record, StationClimate climate) {
         out.printf(
                 Locale.ROOT,
                 "A frost that is a degree harder ends %s days earlier in spring and starts %s days later in autumn.%n",
-                Words.number(frost.springDaysPerDegree()),
-                Words.number(frost.autumnDaysPerDegree()));
+                Words.number(units.daysADegree().of(frost.springDaysPerDegree())),
+                Words.number(units.daysADegree().of(frost.autumnDaysPerDegree())));
     }
 
     private static String day(MonthDay day) {
@@ -116,9 +121,11 @@ record Account(String file, StationRecord record, StationClimate climate) {
                             ? ""
                             : String.format(
                                     Locale.ROOT,
-                                    "; the strongest of a usual year %.0f m/s, of 1 year in 10 %.0f m/s",
-                                    Gusts.strongest(side, aYear, 0.5).orElseThrow(),
-                                    Gusts.strongest(side, aYear, 0.9).orElseThrow()),
+                                    "; the strongest of a usual year %.0f %s, of 1 year in 10 %.0f %s",
+                                    units.speed().of(Gusts.strongest(side, aYear, 0.5).orElseThrow()),
+                                    units.speed().symbol(),
+                                    units.speed().of(Gusts.strongest(side, aYear, 0.9).orElseThrow()),
+                                    units.speed().symbol()),
                     record.kind() == StationRecord.Wind.NONE
                             ? " (assumed)"
                             : " (from " + String.format(Locale.ROOT, "%,d", basis.windDays()) + " days of wind)");

@@ -41,11 +41,11 @@ final class CheckCommand implements Callable<Integer> {
         out.printf(Locale.ROOT, "%s: no fault.%n", season.name());
         out.printf(
                 Locale.ROOT,
-                "%s from %s; %s, %s m; %s with %s; %s to choose from, %d standing; %s, %s.%n",
+                "%s from %s; %s, %s; %s with %s; %s to choose from, %d standing; %s, %s.%n",
                 Words.count(season.weeks(), "week"),
                 season.starts(),
                 Words.count(season.allBeds().size(), "bed"),
-                Words.number(metres),
+                Words.length(season, metres),
                 Words.count(season.crops().size(), "crop"),
                 Words.count(methods, "method"),
                 Words.count(lots, "lot"),

@@ -9,6 +9,7 @@ import bedwright.season.Figure;
 import bedwright.season.Method;
 import bedwright.season.Origin;
 import bedwright.season.Sureness;
+import bedwright.season.Units;
 import bedwright.sheet.Care;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -38,7 +39,8 @@ import picocli.CommandLine.Spec;
                     + " only what it knows better.",
             "",
             "  target/bedwright crops",
-            "  target/bedwright crops zinnia"
+            "  target/bedwright crops zinnia",
+            "  target/bedwright crops zinnia --units feet"
         })
 final class CropsCommand implements Callable<Integer> {
     @Spec
@@ -46,6 +48,12 @@ final class CropsCommand implements Callable<Integer> {
 
     @Parameters(arity = "0..1", paramLabel = "CROP", description = "A crop of the book; left out: all are listed.")
     private @Nullable String name;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metres|feet",
+            description = "What the figures of a crop are in: metres and °C, or feet and °F; left out: metres.")
+    private Units units = Units.METRES;
 
     @Option(names = "--format", paramLabel = "text|json", description = "What goes to the screen; left out: text.")
     private PlanCommand.Format format = PlanCommand.Format.TEXT;
@@ -150,14 +158,14 @@ final class CropsCommand implements Callable<Integer> {
         return String.format(Locale.ROOT, "%.1f %%", 100.0 * count(figures, sure) / figures.size());
     }
 
-    private static void show(PrintWriter out, CropBook book, Crop crop) {
+    private void show(PrintWriter out, CropBook book, Crop crop) {
         out.println(crop.name() + (crop.family() == null ? "" : ", of the family " + crop.family()));
         crop.hazards().forEach(hazard -> out.println("Take care. " + Care.sentence(hazard)));
         if (!crop.hazards().isEmpty()) {
             out.println("The label, local rules and licensed practice come first.");
         }
         settled(book, crop).forEach(out::println);
-        List<BookFigures.Given> figures = BookFigures.of(crop);
+        List<BookFigures.Given> figures = BookFigures.of(crop, units);
         out.println();
         print(out, figures, null);
         for (Method method : crop.methods()) {
@@ -222,7 +230,7 @@ final class CropsCommand implements Callable<Integer> {
         return json;
     }
 
-    private static Map<String, Object> whole(CropBook book, Crop crop) {
+    private Map<String, Object> whole(CropBook book, Crop crop) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("version", 1);
         json.putAll(brief(crop));
@@ -230,7 +238,7 @@ final class CropsCommand implements Callable<Integer> {
         json.put("settled", settled(book, crop));
         json.put(
                 "figures",
-                BookFigures.of(crop).stream()
+                BookFigures.of(crop, units).stream()
                         .map(given -> {
                             Map<String, Object> one = new LinkedHashMap<>();
                             one.put("method", Objects.requireNonNullElse(given.method(), ""));

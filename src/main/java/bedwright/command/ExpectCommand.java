@@ -157,7 +157,7 @@ final class ExpectCommand implements Callable<Integer> {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("version", 1);
         json.put("plants", prospect.plants());
-        json.put("metres", prospect.millimetres() / 1000.0);
+        json.put(season.units().several(), season.units().length().of(prospect.millimetres() / 1000.0));
         json.put("cells", prospect.cells());
         putDay(json, "sown", season, prospect.sowDay());
         putDay(json, "inTheBed", season, prospect.groundDay());

@@ -15,12 +15,12 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
     void print(PrintWriter out) {
         out.printf(
                 Locale.ROOT,
-                "%s (%s) in bed %s: %s on %s m%n",
+                "%s (%s) in bed %s: %s on %s%n",
                 crop,
                 method,
                 bed,
                 Words.count(prospect.plants(), "plant"),
-                metres());
+                length());
         out.println("  sown, set or started    " + Words.day(season, prospect.sowDay()));
         if (prospect.groundDay() != prospect.sowDay()) {
             out.println("  planted out             " + Words.day(season, prospect.groundDay()));
@@ -40,8 +40,8 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
         takes(out);
     }
 
-    private String metres() {
-        return Words.number(prospect.millimetres() / 1000.0);
+    private String length() {
+        return Words.length(season, prospect.millimetres() / 1000.0);
     }
 
     private void line(PrintWriter out, String label, int day) {

@@ -1,5 +1,6 @@
 package bedwright.command;
 
+import bedwright.season.Units;
 import bedwright.station.Judge;
 import java.io.PrintWriter;
 import java.time.format.DateTimeFormatter;
@@ -10,7 +11,7 @@ import java.util.Map;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /** How well sampled seasons foretold years that they were not made from, in words. */
-record Judgement(Judge.Judgement found, long seed) {
+record Judgement(Judge.Judgement found, long seed, Units units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final double SHARE = 0.8;
     /** A count rarer than this, on either side, is told as too few or too many. */
@@ -51,7 +52,7 @@ record Judgement(Judge.Judgement found, long seed) {
     private String figure(Judge.Judged judged, double value) {
         return judged.isDay()
                 ? DAY.format(found.begins().plusDays(Math.round(value)))
-                : String.format(Locale.ROOT, "%.0f", value);
+                : String.format(Locale.ROOT, "%.0f", units.degreeDays().of(value));
     }
 
     /** Of independent years the count would be binomial; that they share one climate makes it stray a little more. */

@@ -9,6 +9,7 @@ import bedwright.file.Writing;
 import bedwright.season.Answers;
 import bedwright.season.Season;
 import bedwright.season.Site;
+import bedwright.season.Units;
 import bedwright.start.FirstSeason;
 import bedwright.start.Interview;
 import bedwright.station.RoughClimate;
@@ -138,7 +139,7 @@ final class NewCommand implements Callable<Integer> {
     /** What is wrong with a station's file, in one message, if anything is. */
     private Optional<String> stationTrouble(String typed) {
         try {
-            climate(Path.of(typed), WEST);
+            climate(Path.of(typed), WEST, Units.METRES);
             return Optional.empty();
         } catch (FaultyFile faulty) {
             return Optional.of(faulty.faults().getFirst()
@@ -148,8 +149,8 @@ final class NewCommand implements Callable<Integer> {
         }
     }
 
-    private static StationClimate climate(Path station, double gustsFrom) {
-        return StationClimate.of(WeatherFile.read(station), gustsFrom);
+    private static StationClimate climate(Path station, double gustsFrom, Units units) {
+        return StationClimate.of(WeatherFile.read(station), gustsFrom, units);
     }
 
     /** @param said takes what the climate rests on */
@@ -166,7 +167,7 @@ final class NewCommand implements Callable<Integer> {
                     side);
         }
         try {
-            StationClimate climate = climate(Path.of(station), side == null ? WEST : side);
+            StationClimate climate = climate(Path.of(station), side == null ? WEST : side, answers.units());
             said.add("The climate is that of " + station + ", "
                     + Words.count(climate.basis().years(), "year") + ".");
             said.addAll(climate.notes());

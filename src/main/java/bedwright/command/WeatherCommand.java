@@ -6,6 +6,7 @@ import bedwright.file.SitePart;
 import bedwright.file.WeatherFile;
 import bedwright.season.Season;
 import bedwright.season.Site;
+import bedwright.season.Units;
 import bedwright.station.Judge;
 import bedwright.station.StationClimate;
 import bedwright.station.TooLittleWeather;
@@ -82,6 +83,12 @@ final class WeatherCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "Seed of those sampled seasons; left out: 1.")
     private long seed = 1;
 
+    @Option(
+            names = "--units",
+            paramLabel = "metres|feet",
+            description = "What is told and pasted in: metres and °C, or feet and °F; left out: as --into, or metres.")
+    private @Nullable Units units;
+
     @Option(names = "--format", paramLabel = "text|json", description = "Words and the part to paste, or JSON alone.")
     private PlanCommand.Format format = PlanCommand.Format.TEXT;
 
@@ -98,7 +105,7 @@ final class WeatherCommand implements Callable<Integer> {
     }
 
     private int judge(StationRecord record, PrintWriter screen) {
-        Judgement judgement = new Judgement(Judge.of(record, seed), seed);
+        Judgement judgement = new Judgement(Judge.of(record, seed, units()), seed, units());
         if (format == PlanCommand.Format.JSON) {
             screen.print(PlainJson.text(judgement.json()));
             screen.flush();
@@ -109,22 +116,24 @@ final class WeatherCommand implements Callable<Integer> {
     }
 
     private int make(StationRecord record, PrintWriter screen) {
-        StationClimate climate = StationClimate.of(record, gustsFrom);
-        Account account = new Account(file.toString(), record, climate);
-        if (into != null && out != null) {
-            SeasonFile.write(put(SeasonFile.read(into), climate), out);
+        Season before = into == null ? null : SeasonFile.read(into);
+        Units told = before != null && units == null ? before.units() : units();
+        StationClimate climate = StationClimate.of(record, gustsFrom, told);
+        Account account = new Account(file.toString(), record, climate, told);
+        if (before != null && out != null) {
+            SeasonFile.write(put(before, climate), out);
             account.print(screen);
             screen.println();
             screen.println("The season with this climate lies at " + out);
         } else if (format == PlanCommand.Format.JSON) {
-            screen.print(SitePart.json(account.json(), site(climate), latitude != null));
+            screen.print(SitePart.json(account.json(), site(climate), told, latitude != null));
             screen.flush();
         } else {
             account.print(screen);
             screen.println();
             screen.println("To paste into a season file"
                     + (latitude == null ? ", with \"latitude\" added (or --latitude given):" : ":"));
-            screen.print(SitePart.json(site(climate), latitude != null));
+            screen.print(SitePart.json(site(climate), told, latitude != null));
             screen.flush();
         }
         return Exit.DONE;
@@ -153,19 +162,25 @@ final class WeatherCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), message);
     }
 
+    private Units units() {
+        return units == null ? Units.METRES : units;
+    }
+
     private static int yearOr(@Nullable Integer year) {
         return year == null ? WeatherFile.NO_YEAR : year;
     }
 
     /** The site that a climate makes; what a record does not tell is as usual. */
     private Site site(StationClimate climate) {
-        return climate.site(
+        Site site = climate.site(
                 latitude == null ? 0 : latitude, StationClimate.USUAL_SEED_BED, StationClimate.USUAL_WINTER);
+        return SitePart.rounded(site, units());
     }
 
     private Season put(Season season, StationClimate climate) {
         Site before = season.site();
-        return season.with(climate.site(
-                latitude == null ? before.latitude() : latitude, before.badSeedBed(), before.hardWinter()));
+        Site site = climate.site(
+                latitude == null ? before.latitude() : latitude, before.badSeedBed(), before.hardWinter());
+        return season.with(SitePart.rounded(site, season.units()));
     }
 }

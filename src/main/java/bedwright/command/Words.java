@@ -1,6 +1,7 @@
 package bedwright.command;
 
 import bedwright.season.Season;
+import bedwright.season.Unit;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -15,6 +16,12 @@ final class Words {
     static String number(double value) {
         String text = String.format(Locale.ROOT, "%.1f", value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    /** A length in the units of the season file, with its unit. */
+    static String length(Season season, double metres) {
+        Unit unit = season.units().length();
+        return number(unit.of(metres)) + " " + unit.symbol();
     }
 
     static String date(LocalDate date) {

@@ -1,6 +1,7 @@
 package bedwright.file;
 
 import bedwright.season.Caution;
+import bedwright.season.Units;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -21,11 +22,14 @@ final class Binder {
     static final String SCHEMA_KEY = "$schema";
 
     private final String file;
+    private final Units units;
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> doubtful = new LinkedHashSet<>();
 
-    Binder(String file) {
+    /** @param units in which the file is written */
+    Binder(String file, Units units) {
         this.file = file;
+        this.units = units;
     }
 
     List<Fault> faults() {
@@ -40,7 +44,7 @@ final class Binder {
     /** The record that a whole file holds. */
     <T extends Record> T bind(Node root, Class<T> type) {
         if (root instanceof Node.Group group) {
-            return type.cast(group(group, Layout.of(type), "", "the file"));
+            return type.cast(group(group, Layout.of(type, units), "", "the file"));
         }
         if (!(root instanceof Node.Unreadable)) {
             fault(root.place(), "", "A file holds one group of keys in { }, but here stands " + root.said() + ".");
@@ -122,7 +126,7 @@ final class Binder {
                             + part.fact().value() + "). Add it with " + Scalars.expected(part.shape()) + ".");
         }
         doubtful.add(here);
-        return standIn(part.shape());
+        return standIn(part.inside());
     }
 
     private @Nullable Object value(Node node, Layout.Part part, String path) {
@@ -134,7 +138,7 @@ final class Binder {
         if (value != null) {
             return value;
         }
-        return part.mustBeGiven() ? standIn(part.shape()) : Defaults.of(part);
+        return part.mustBeGiven() ? standIn(part.inside()) : Defaults.of(part);
     }
 
     /** The value, or null if it is at fault. */
@@ -145,8 +149,8 @@ final class Binder {
             return null;
         }
         if (node instanceof Node.Nothing) {
-            String usual = asked.fact().byDefault();
-            String mend = !asked.hasDefault()
+            String usual = asked.usual();
+            String mend = usual.isEmpty()
                     ? ""
                     : " Leave the key out"
                             + (usual.startsWith("{") || usual.startsWith("[") ? "" : " for the usual, " + usual) + ".";
@@ -154,7 +158,7 @@ final class Binder {
         }
         if (shape instanceof Shape.Group group) {
             return node instanceof Node.Group keys
-                    ? group(keys, Layout.of(group.type()), asked.path(), label(keys, asked))
+                    ? group(keys, Layout.of(group, units), asked.path(), label(keys, asked))
                     : wrong(node, asked, Scalars.wrongKind(node, shape, asked, keysOf(group)));
         }
         if (shape instanceof Shape.Many many) {
@@ -170,8 +174,8 @@ final class Binder {
         return scalar(node, shape, asked);
     }
 
-    private static String keysOf(Shape.Group group) {
-        return " Its keys: " + String.join(", ", Layout.of(group.type()).keys()) + ".";
+    private String keysOf(Shape.Group group) {
+        return " Its keys: " + String.join(", ", Layout.of(group, units).keys()) + ".";
     }
 
     /** Names a group in messages by its own name where it has one: {@code "crops" (zinnia)}. */
@@ -214,9 +218,9 @@ final class Binder {
                 fault(member.place(), under.path(), repeated(member, first));
                 continue;
             }
-            Asked name = new Asked("a key of " + asked.label(), under.path(), asked.fact(), false);
+            Asked name = new Asked("a key of " + asked.label(), under.path(), asked.fact(), null);
             Object key = scalar(new Node.Text(member.place(), member.key()), shape.key(), name);
-            Object value = value(member.value(), shape.each(), under);
+            Object value = value(member.value(), key == null ? shape.each() : shape.under(key), under);
             if (key != null) {
                 values.put(key, value == null ? standIn(shape.each()) : value);
             }
@@ -250,7 +254,7 @@ final class Binder {
                 long value = (long) within(whole.range());
                 yield whole.wide() ? (Object) value : (Object) (int) value;
             }
-            case Shape.Decimal decimal -> within(decimal.range());
+            case Shape.Decimal decimal -> within(decimal.inside());
             case Shape.Truth truth -> false;
             case Shape.Date date -> LocalDate.of(2000, 1, 1);
             case Shape.DayOfYear day -> MonthDay.of(1, 1);
@@ -264,7 +268,7 @@ final class Binder {
 
     private static Record standIn(Layout layout) {
         return layout.make(layout.parts().stream()
-                .map(part -> part.mustBeGiven() ? standIn(part.shape()) : Defaults.of(part))
+                .map(part -> part.mustBeGiven() ? standIn(part.inside()) : Defaults.of(part))
                 .toArray());
     }
 

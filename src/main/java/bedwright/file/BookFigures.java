@@ -7,6 +7,9 @@ import bedwright.season.Evidence;
 import bedwright.season.Figure;
 import bedwright.season.Harvest;
 import bedwright.season.Method;
+import bedwright.season.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -37,6 +40,8 @@ public final class BookFigures {
             Set.of("rows", "spacing", "cutDays", "stems", "saleable", "emergence");
 
     private static final Set<String> OF_RAISED_PLANTS = Set.of("headStart", "check");
+
+    private static final MathContext DIGITS = new MathContext(4);
 
     private BookFigures() {}
 
@@ -131,21 +136,26 @@ public final class BookFigures {
         return book.crops().stream().map(entry -> figured(book, entry)).toList();
     }
 
-    /** The figures of a crop whose evidence stands in its and its methods' {@code figures}. */
+    /** The figures of a crop whose evidence stands in its and its methods' {@code figures}, in metric units. */
     public static List<Given> of(Crop crop) {
+        return of(crop, Units.METRES);
+    }
+
+    /** Likewise, values and units as in a file of such units. */
+    public static List<Given> of(Crop crop, Units units) {
         List<Given> all = new ArrayList<>();
-        add(all, crop, NO_FIGURES_OF_CROP, null, crop.figures(), Map.of(), Set.of("tender", "height", "stand"));
-        add(all, crop.clock(), Set.of("convention"), null, crop.figures(), Map.of(), OF_EACH_CROP);
-        add(all, crop.killing(), Set.of(), null, crop.figures(), Map.of(), OF_EACH_CROP);
+        add(all, units, crop, NO_FIGURES_OF_CROP, null, crop.figures(), Map.of(), Set.of("tender", "height", "stand"));
+        add(all, units, crop.clock(), Set.of("convention"), null, crop.figures(), Map.of(), OF_EACH_CROP);
+        add(all, units, crop.killing(), Set.of(), null, crop.figures(), Map.of(), OF_EACH_CROP);
         Harvest harvest = crop.harvest();
         if (harvest != null) {
-            add(all, harvest, Set.of(), null, crop.figures(), Map.of(), Set.of());
+            add(all, units, harvest, Set.of(), null, crop.figures(), Map.of(), Set.of());
         }
         for (Method method : crop.methods()) {
             // Not what merely bears the name of a crop's own key.
             Map<String, Figure> ofAll = new HashMap<>(crop.figures());
             ofAll.keySet().removeAll(ownKeys());
-            add(all, method, NO_FIGURES_OF_METHOD, method.name(), method.figures(), ofAll, always(method));
+            add(all, units, method, NO_FIGURES_OF_METHOD, method.name(), method.figures(), ofAll, always(method));
         }
         return all;
     }
@@ -172,13 +182,14 @@ public final class BookFigures {
 
     private static void add(
             List<Given> all,
+            Units units,
             Record record,
             Set<String> leftOut,
             @Nullable String method,
             Map<String, Figure> figures,
             Map<String, Figure> otherwise,
             Set<String> always) {
-        for (Layout.Part part : Layout.of(record.getClass()).parts()) {
+        for (Layout.Part part : Layout.of(record.getClass(), units).parts()) {
             Object value = part.valueIn(record);
             if (value == null
                     || leftOut.contains(part.key())
@@ -187,23 +198,24 @@ public final class BookFigures {
                 continue;
             }
             Figure figure = figures.containsKey(part.key()) ? figures.get(part.key()) : otherwise.get(part.key());
-            leaves(all, method, part.key(), part, value, figure);
+            leaves(all, units, method, part.key(), part, value, figure);
         }
     }
 
     /** A group of keys has one evidence, but each of its figures stands for itself. */
     private static void leaves(
             List<Given> all,
+            Units units,
             @Nullable String method,
             String key,
             Layout.Part part,
             Object value,
             @Nullable Figure figure) {
         if (value instanceof Record group) {
-            for (Layout.Part inner : Layout.of(group.getClass()).parts()) {
+            for (Layout.Part inner : Layout.of(group.getClass(), units).parts()) {
                 Object within = inner.valueIn(group);
                 if (within != null) {
-                    leaves(all, method, key, inner, within, figure);
+                    leaves(all, units, method, key, inner, within, figure);
                 }
             }
             if (Layout.of(group.getClass()).parts().stream().allMatch(inner -> inner.valueIn(group) == null)) {
@@ -212,10 +224,14 @@ public final class BookFigures {
             return;
         }
         String what = part.fact().value().replaceFirst("; left out: .*", "");
-        all.add(new Given(method, key, what, Unbinder.text(value, part.shape()), unit(part), figure));
+        all.add(new Given(method, key, what, said(value, part.shape()), part.unit(), figure));
     }
 
-    private static String unit(Layout.Part part) {
-        return part.fact().unit().equals("money") ? "" : part.fact().unit();
+
+    /** In other units than the book's own, with no more digits than a figure of the book can mean. */
+    private static String said(Object value, Shape shape) {
+        return shape instanceof Shape.Decimal decimal && !decimal.unit().isPlain()
+                ? Words.number(BigDecimal.valueOf(decimal.unit().of((Double) value)).round(DIGITS))
+                : Unbinder.text(value, shape);
     }
 }

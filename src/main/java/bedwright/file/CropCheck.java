@@ -117,12 +117,20 @@ final class CropCheck {
         }
     }
 
+    private String temperature(double metric) {
+        return Words.measured(metric, season.units().temperature());
+    }
+
+    private String sum(double metric) {
+        return Words.measured(metric, season.units().degreeDays());
+    }
+
     private void clock(String path, Crop.Clock clock) {
         if (clock.upper() != null && clock.upper() <= clock.base()) {
             flaws.add(
                     path + "/upper",
-                    "The upper threshold, " + Words.number(clock.upper()) + " °C, is not above the base temperature, "
-                            + Words.number(clock.base()) + " °C. Raise it, or leave it out if there is none.",
+                    "The upper threshold, " + temperature(clock.upper()) + ", is not above the base temperature, "
+                            + temperature(clock.base()) + ". Raise it, or leave it out if there is none.",
                     path + "/base");
         }
         Double pinch = clock.pinch();
@@ -167,8 +175,8 @@ final class CropCheck {
     private void marks(String path, String key, String late, double lateSum, String before, String early, double sum) {
         flaws.add(
                 path + "/" + key,
-                "From sowing, " + late + " comes at " + Words.number(lateSum) + " °C·d, before " + early + " at "
-                        + Words.number(sum) + " °C·d. All are counted from sowing: change one of them.",
+                "From sowing, " + late + " comes at " + sum(lateSum) + ", before " + early + " at "
+                        + sum(sum) + ". All are counted from sowing: change one of them.",
                 path + "/" + before,
                 path + "/pinch");
     }
@@ -191,8 +199,8 @@ final class CropCheck {
         if (seed != null && seed.coldest() != null && seed.warmest() != null && seed.coldest() > seed.warmest()) {
             flaws.add(
                     path + "/seedTemperature/warmest",
-                    "The warmest temperature, " + Words.number(seed.warmest()) + " °C, is below the coldest, "
-                            + Words.number(seed.coldest()) + " °C. Change one of them, or swap them.",
+                    "The warmest temperature, " + temperature(seed.warmest()) + ", is below the coldest, "
+                            + temperature(seed.coldest()) + ". Change one of them, or swap them.",
                     path + "/seedTemperature/coldest");
         }
         if (method.net() != null) {
@@ -201,7 +209,7 @@ final class CropCheck {
         if (method.cover() != null && season.stock().cover() == null) {
             flaws.add(
                     path + "/cover",
-                    "This method lies under row cover, but \"stock\" has no \"cover\". Add it there (0 metres, with a price,"
+                    "This method lies under row cover, but \"stock\" has no \"cover\". Add it there (of length 0, with a price,"
                             + " if it is still to be bought), or leave it out here.",
                     "/stock/cover");
         }

@@ -1,5 +1,6 @@
 package bedwright.file;
 
+import bedwright.season.Units;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -18,7 +19,7 @@ final class Defaults {
         if (text.isEmpty()) {
             return null;
         }
-        Map<String, Object> known = KNOWN.computeIfAbsent(part.shape(), shape -> new ConcurrentHashMap<>());
+        Map<String, Object> known = KNOWN.computeIfAbsent(part.inside(), shape -> new ConcurrentHashMap<>());
         Object value = known.get(text);
         if (value == null) {
             value = read(part, text);
@@ -38,8 +39,8 @@ final class Defaults {
     }
 
     private static Object read(Layout.Part part, String text) {
-        Binder binder = new Binder(part.key());
-        Object value = binder.value(node(text), part.shape(), Asked.part(part, ""));
+        Binder binder = new Binder(part.key(), Units.METRES);
+        Object value = binder.value(node(text), part.inside(), Asked.part(part, ""));
         if (value == null || !binder.faults().isEmpty()) {
             throw new IllegalStateException("The default of " + part.accessor() + " is at fault: " + binder.faults());
         }

@@ -47,7 +47,7 @@ record Document<T extends Record>(String name, Node root, T record) {
         FromBook.Filled filled = filling.apply(written);
         faults.addAll(filled.faults());
         Node root = filled.root();
-        Binder binder = new Binder(name);
+        Binder binder = new Binder(name, FileUnits.of(root));
         T record = binder.bind(root, type);
         faults.addAll(binder.faults());
         // Of a file that breaks off nobody knows what the rest would have said.
@@ -84,7 +84,7 @@ record Document<T extends Record>(String name, Node root, T record) {
     static byte[] bytes(Record record) {
         byte[] bytes = JsonText.of(Unbinder.group(record)).getBytes(StandardCharsets.UTF_8);
         JsonTree tree = JsonTree.read("record", bytes);
-        Binder binder = new Binder("record");
+        Binder binder = new Binder("record", FileUnits.ofRecord(record));
         Node root = tree.root();
         Record back = root == null ? null : binder.bind(root, record.getClass());
         if (!tree.faults().isEmpty() || !binder.faults().isEmpty() || !record.equals(back)) {

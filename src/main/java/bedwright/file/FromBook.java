@@ -6,6 +6,7 @@ import bedwright.season.Figure;
 import bedwright.season.Method;
 import bedwright.season.Origin;
 import bedwright.season.Sureness;
+import bedwright.season.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -29,6 +30,7 @@ final class FromBook {
     private final String file;
     private final CropBook book;
     private final BookFit fit;
+    private final Units units;
     private final Set<String> families = new LinkedHashSet<>();
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> doubtful = new LinkedHashSet<>();
@@ -38,6 +40,7 @@ final class FromBook {
         this.file = file;
         this.book = book;
         fit = BookFit.of(season);
+        units = FileUnits.of(season);
         overlay = new Overlay(file, faults);
     }
 
@@ -113,7 +116,7 @@ final class FromBook {
         }
         changed.stream().filter(figures::containsKey).forEach(key -> figures.put(key, OWN));
         Node.Group base = Overlay.placed(
-                Unbinder.group(crop.with(crop.kinds(), crop.appeal(), figures, crop.methods())), named.place());
+                Unbinder.group(crop.with(crop.kinds(), crop.appeal(), figures, crop.methods()), units), named.place());
         List<Node.Member> others = new ArrayList<>();
         boolean replaced = false;
         for (Node.Member member : own) {
@@ -174,7 +177,7 @@ final class FromBook {
             for (Method method : taken) {
                 net(method, List.of(), named, path + "/methods/" + nodes.size());
                 addStems(stems, method.figures());
-                nodes.add(Overlay.placed(Unbinder.group(method), named.place()));
+                nodes.add(Overlay.placed(Unbinder.group(method, units), named.place()));
             }
             return nodes;
         }
@@ -222,7 +225,7 @@ final class FromBook {
         }
         addStems(stems, figures);
         Node.Group base =
-                Overlay.placed(Unbinder.group(method.with(method.kinds(), method.net(), figures)), named.place());
+                Overlay.placed(Unbinder.group(method.with(method.kinds(), method.net(), figures), units), named.place());
         boolean cut = entry instanceof Node.Group group && group.cut();
         String label = "entry " + (number + 1) + " of \"methods\" (" + Words.quoted(method.name()) + ")";
         return new Node.Group(entry.place(), overlay.over(base, own, layout, path, label), cut);
@@ -235,7 +238,7 @@ final class FromBook {
                     path + "/net",
                     "The method " + Words.quoted(method.name())
                             + " of the crop book stands in support net, but \"stock\""
-                            + " has no \"nets\". Add one there (0 metres, with a price, if it is still to be bought), take"
+                            + " has no \"nets\". Add one there (of length 0, with a price, if it is still to be bought), take"
                             + " another method, or write \"net\": null here to grow it without.");
         }
     }

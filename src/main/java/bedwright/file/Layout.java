@@ -1,50 +1,69 @@
 package bedwright.file;
 
 import bedwright.season.Fact;
+import bedwright.season.Unit;
+import bedwright.season.Units;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The keys of a record: its components with their {@link Fact}s, in the order in which they are declared.
+ * The keys of a record: its components with their {@link Fact}s, in the order in which they are declared, as they stand
+ * in a file of some units.
  *
  * @param type the record
  * @param parts its components
  */
 record Layout(Class<? extends Record> type, List<Part> parts) {
-    private static final ClassValue<Layout> ALL = new ClassValue<>() {
-        @Override
-        protected Layout computeValue(Class<?> type) {
+    private static final Map<Asked, Layout> ALL = new ConcurrentHashMap<>();
+
+    private record Asked(Class<? extends Record> type, Units units, boolean byLength) {
+        Layout layout() {
             return new Layout(
-                    type.asSubclass(Record.class),
-                    Arrays.stream(type.getRecordComponents()).map(Part::of).toList());
+                    type,
+                    Arrays.stream(type.getRecordComponents())
+                            .map(component -> Part.of(component, units, byLength))
+                            .toList());
         }
-    };
+    }
 
     /**
      * One component.
      *
-     * @param key its name, which is the key in a file
+     * @param key its key in a file: its name, but for the few that name a unit
+     * @param inside its shape as it is kept, whatever the file's units
      * @param nullable whether it may be left out without a default
      */
-    record Part(String key, Shape shape, Fact fact, boolean nullable, Method accessor) {
-        static Part of(RecordComponent component) {
+    record Part(String key, Shape shape, Shape inside, Fact fact, boolean nullable, Method accessor) {
+        static Part of(RecordComponent component, Units units, boolean byLength) {
             Fact fact = component.getAnnotation(Fact.class);
             if (fact == null) {
                 throw new IllegalArgumentException(
                         component + " of " + component.getDeclaringRecord() + " has no fact");
             }
+            Unit kept = Unit.plain(fact.unit());
+            Unit unit = fact.each() && !byLength ? kept : units.of(fact);
+            boolean named = units == Units.FEET && !fact.inFeet().isEmpty();
             return new Part(
-                    component.getName(),
-                    Shape.of(component.getGenericType(), fact),
+                    named ? fact.inFeet() : component.getName(),
+                    Shape.of(component.getGenericType(), fact, unit),
+                    Shape.of(component.getGenericType(), fact, kept),
                     fact,
                     component.getAnnotatedType().isAnnotationPresent(Nullable.class),
                     component.getAccessor());
+        }
+
+        /** Unit in which its numbers are written; empty where they have none or are money. */
+        String unit() {
+            String unit = Shape.unit(shape, fact);
+            return unit.equals("money") ? "" : unit;
         }
 
         boolean hasDefault() {
@@ -65,8 +84,17 @@ record Layout(Class<? extends Record> type, List<Part> parts) {
         }
     }
 
+    /** In a file in metres. */
     static Layout of(Class<? extends Record> type) {
-        return ALL.get(type);
+        return of(type, Units.METRES);
+    }
+
+    static Layout of(Class<? extends Record> type, Units units) {
+        return of(new Shape.Group(type), units);
+    }
+
+    static Layout of(Shape.Group group, Units units) {
+        return ALL.computeIfAbsent(new Asked(group.type(), units, group.byLength()), Asked::layout);
     }
 
     List<String> keys() {

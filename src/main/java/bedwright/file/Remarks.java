@@ -10,6 +10,7 @@ import bedwright.season.Recipe;
 import bedwright.season.Role;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.Unit;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -176,15 +177,16 @@ public final class Remarks {
             if (least > longest + 0.0005) {
                 add(
                         "/pool/" + i + "/plants",
-                        "A lot of " + Words.quoted(lots.crop()) + " takes at least " + metres(least)
-                                + " m of bed, but the longest bed has " + metres(longest)
-                                + " m: it will not be planted. Make the lots smaller and more.");
+                        "A lot of " + Words.quoted(lots.crop()) + " takes at least " + length(least)
+                                + " of bed, but the longest bed has " + length(longest)
+                                + ": it will not be planted. Make the lots smaller and more.");
             }
         }
     }
 
-    private static String metres(double length) {
-        return Words.number(Math.round(length * 10) / 10.0);
+    private String length(double metres) {
+        Unit unit = season.units().length();
+        return Words.number(Math.round(unit.of(metres) * 10) / 10.0) + " " + unit.symbol();
     }
 
     /** Kinds that are grown and nobody takes, and kinds that are asked for and nothing gives. */

@@ -96,13 +96,13 @@ final class Scalars {
         BigDecimal value = exact(number.text());
         if (value == null) {
             return new Read.Wrong(asked.label() + " is " + Words.shortened(number.text())
-                    + ", which is out of any range. Write a whole number" + range(shape.range(), asked) + ".");
+                    + ", which is out of any range. Write a whole number" + range(shape.range(), asked.fact().unit()) + ".");
         }
         if (value.stripTrailingZeros().scale() > 0) {
             return wrong(node, shape, asked, " Leave off what is behind the point.");
         }
         if (!shape.range().holds(value.doubleValue())) {
-            return outOfRange(number, shape.range(), asked);
+            return outOfRange(number, shape.range(), asked.fact().unit(), asked);
         }
         try {
             return new Read.Value(shape.wide() ? (Object) value.longValueExact() : (Object) value.intValueExact());
@@ -117,21 +117,26 @@ final class Scalars {
             return wrong(node, shape, asked, unquote(node));
         }
         double value = Double.parseDouble(number.text());
+        String unit = shape.unit().symbol();
         if (Double.isInfinite(value)) {
             return new Read.Wrong(asked.label() + " is " + Words.shortened(number.text())
-                    + ", which is larger than any number can be here. Write a number" + range(shape.range(), asked)
+                    + ", which is larger than any number can be here. Write a number" + range(shape.range(), unit)
                     + ".");
         }
-        return shape.range().holds(value) ? new Read.Value(value) : outOfRange(number, shape.range(), asked);
+        BigDecimal exact = shape.unit().isPlain() ? null : exact(number.text());
+        double metric = shape.unit().isPlain()
+                ? value
+                : shape.unit().metric(exact == null ? BigDecimal.valueOf(value) : exact);
+        return shape.holds(value, metric) ? new Read.Value(metric) : outOfRange(number, shape.range(), unit, asked);
     }
 
-    private static String range(Shape.Range range, Asked asked) {
-        return range.isOpen() ? "" : " " + range.said(asked.fact().unit());
+    private static String range(Shape.Range range, String unit) {
+        return range.isOpen() ? "" : " " + range.said(unit);
     }
 
-    private static Read outOfRange(Node.Number number, Shape.Range range, Asked asked) {
+    private static Read outOfRange(Node.Number number, Shape.Range range, String unit, Asked asked) {
         return new Read.Wrong(asked.label() + " is " + Words.shortened(number.text()) + ", but it must be"
-                + range(range, asked) + asked.meaning() + ". Write a number in that range.");
+                + range(range, unit) + asked.meaning() + ". Write a number in that range.");
     }
 
     private static String unquote(Node node) {

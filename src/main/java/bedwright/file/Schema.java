@@ -4,15 +4,20 @@ import bedwright.season.Answers;
 import bedwright.season.Crop;
 import bedwright.season.CropBook;
 import bedwright.season.Fact;
+import bedwright.season.Job;
 import bedwright.season.Method;
 import bedwright.season.Plan;
 import bedwright.season.PriceList;
 import bedwright.season.Season;
+import bedwright.season.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -64,7 +69,7 @@ public final class Schema {
         Node.Member ownKey = Unbinder.member(
                 Binder.SCHEMA_KEY,
                 group(text("type", "string"), text("description", "Where this schema lies, for an editor")));
-        members.addAll(keys(Layout.of(type), Stream.of(ownKey)));
+        members.addAll(root(type, ownKey));
         members.add(Unbinder.member(
                 "$defs",
                 new Node.Group(
@@ -76,11 +81,39 @@ public final class Schema {
         return JsonText.of(new Node.Group(Place.START, members, false));
     }
 
+    private List<Node.Member> root(Class<? extends Record> type, Node.Member ownKey) {
+        return namesUnits(type)
+                ? eitherUnits(units -> define(new Shape.Group(type), units, Stream.of(ownKey)))
+                : keys(Layout.of(type), Units.METRES, Stream.of(ownKey));
+    }
+
+    /** Whether a record says in which units it is written. */
+    private static boolean namesUnits(Class<? extends Record> type) {
+        return Layout.of(type).parts().stream()
+                .anyMatch(part -> part.shape() instanceof Shape.Word word && word.type() == Units.class);
+    }
+
+    /** One definition or the other, as the key {@code units} says. */
+    private static List<Node.Member> eitherUnits(Function<Units, String> defined) {
+        Node feet = group(Unbinder.member("const", Unbinder.text(Words.word(Units.FEET))));
+        Node saysFeet = group(
+                Unbinder.member("properties", group(Unbinder.member("units", feet))),
+                Unbinder.member("required", new Node.Many(Place.START, List.of(Unbinder.text("units")), false)));
+        return List.of(
+                Unbinder.member("if", saysFeet),
+                Unbinder.member("then", reference(defined.apply(Units.FEET))),
+                Unbinder.member("else", reference(defined.apply(Units.METRES))));
+    }
+
+    private static Node reference(String definition) {
+        return group(text("$ref", "#/$defs/" + definition));
+    }
+
     /** A record as an object without other keys than its own. */
-    private List<Node.Member> keys(Layout layout, Stream<Node.Member> first) {
+    private List<Node.Member> keys(Layout layout, Units units, Stream<Node.Member> first) {
         List<Node.Member> properties = new ArrayList<>(first.toList());
         for (Layout.Part part : layout.parts()) {
-            properties.add(Unbinder.member(part.key(), part(part, shape(part.shape()))));
+            properties.add(Unbinder.member(part.key(), part(part, shape(part.shape(), units), units)));
         }
         List<String> required = layout.parts().stream()
                 .filter(Layout.Part::mustBeGiven)
@@ -101,9 +134,9 @@ public final class Schema {
         return members;
     }
 
-    private static Node part(Layout.Part part, List<Node.Member> shape) {
+    private static Node part(Layout.Part part, List<Node.Member> shape, Units units) {
         List<Node.Member> members = new ArrayList<>();
-        members.add(text("description", description(part.fact())));
+        members.add(text("description", description(part)));
         if (part.nullable()) {
             Node nothing = group(text("type", "null"));
             Node given = new Node.Group(Place.START, shape, false);
@@ -112,18 +145,25 @@ public final class Schema {
             members.addAll(shape);
         }
         if (part.hasDefault()) {
-            members.add(Unbinder.member("default", Defaults.node(part.fact().byDefault())));
+            members.add(Unbinder.member("default", usual(part, units)));
         }
         return new Node.Group(Place.START, members, false);
     }
 
-    private static String description(Fact fact) {
-        return fact.unit().isEmpty() || fact.unit().equals("money")
-                ? fact.value()
-                : fact.value() + " (" + fact.unit() + ")";
+    private static Node usual(Layout.Part part, Units units) {
+        Object usual = Defaults.of(part);
+        return units == Units.METRES || usual == null
+                ? Defaults.node(part.fact().byDefault())
+                : Unbinder.node(usual, part.shape(), units);
     }
 
-    private List<Node.Member> shape(Shape shape) {
+    private static String description(Layout.Part part) {
+        return part.unit().isEmpty()
+                ? part.fact().value()
+                : part.fact().value() + " (" + part.unit() + ")";
+    }
+
+    private List<Node.Member> shape(Shape shape, Units units) {
         return switch (shape) {
             case Shape.Text text ->
                 text.least() == 0
@@ -151,30 +191,39 @@ public final class Schema {
                                                 .toList())),
                                         new Node.Group(Place.START, number("integer", Shape.Weight.PERCENT), false)),
                                 false)));
-            case Shape.Group group ->
-                group.type() == Crop.class && !book.isEmpty()
-                        ? bookOr(Crop.class)
-                        : List.of(text("$ref", "#/$defs/" + define(group.type())));
-            case Shape.Many many -> many(many);
-            case Shape.Named named -> named(named);
+            case Shape.Group group -> {
+                if (group.type() == Crop.class && !book.isEmpty()) {
+                    yield bookOr(Crop.class, units);
+                }
+                yield namesUnits(group.type())
+                        ? eitherUnits(each -> define(group, each, Stream.empty()))
+                        : List.of(text("$ref", "#/$defs/" + define(group, units, Stream.empty())));
+            }
+            case Shape.Many many -> many(many, units);
+            case Shape.Named named -> named(named, units);
         };
     }
 
-    private List<Node.Member> many(Shape.Many many) {
+    private List<Node.Member> many(Shape.Many many, Units units) {
         List<Node.Member> members = new ArrayList<>();
         members.add(text("type", "array"));
-        members.add(Unbinder.member("items", new Node.Group(Place.START, shape(many.each()), false)));
+        members.add(Unbinder.member("items", new Node.Group(Place.START, shape(many.each(), units), false)));
         addCounts(members, "minItems", many.least(), "maxItems", many.most());
         return members;
     }
 
-    private List<Node.Member> named(Shape.Named named) {
+    private List<Node.Member> named(Shape.Named named, Units units) {
         List<Node.Member> members = new ArrayList<>();
         members.add(text("type", "object"));
-        members.add(Unbinder.member("propertyNames", new Node.Group(Place.START, shape(named.key()), false)));
-        members.add(Unbinder.member("additionalProperties", new Node.Group(Place.START, shape(named.each()), false)));
+        members.add(Unbinder.member("propertyNames", new Node.Group(Place.START, shape(named.key(), units), false)));
+        members.add(Unbinder.member("additionalProperties", new Node.Group(Place.START, shape(widest(named), units), false)));
         addCounts(members, "minProperties", named.least(), "maxProperties", named.most());
         return members;
+    }
+
+    /** Where jobs are counted by different units, the shape that allows what any of them may have. */
+    private static Shape widest(Shape.Named named) {
+        return named.under(Job.PINCH);
     }
 
     private static void addCounts(List<Node.Member> members, String min, int least, String max, int most) {
@@ -200,31 +249,51 @@ public final class Schema {
     }
 
     /** The name under which a record is defined, once it is; a kind within a kind finds itself there. */
-    private String define(Class<? extends Record> type) {
-        String name = name(type);
+    private String define(Shape.Group group, Units units, Stream<Node.Member> first) {
+        Units needed = hasUnits(group.type(), new HashSet<>()) ? units : Units.METRES;
+        String name = name(group.type(), needed);
         if (!definitions.containsKey(name)) {
             definitions.put(name, new Node.Nothing(Place.START));
-            definitions.put(name, new Node.Group(Place.START, keys(Layout.of(type), Stream.empty()), false));
+            definitions.put(name, new Node.Group(Place.START, keys(Layout.of(group, needed), needed, first), false));
         }
         return name;
     }
 
-    private static String name(Class<? extends Record> type) {
-        return type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+    /** Whether a record, or one within it, is written otherwise in feet. */
+    private static boolean hasUnits(Class<? extends Record> type, Set<Class<?>> seen) {
+        return seen.add(type)
+                && Layout.of(type, Units.FEET).parts().stream().anyMatch(part -> hasUnit(part.shape(), seen));
+    }
+
+    private static boolean hasUnit(Shape shape, Set<Class<?>> seen) {
+        return switch (shape) {
+            case Shape.Decimal decimal -> !decimal.unit().isPlain();
+            case Shape.Group group -> hasUnits(group.type(), seen);
+            case Shape.Many many -> hasUnit(many.each(), seen);
+            case Shape.Named named -> hasUnit(named.each(), seen);
+            default -> false;
+        };
+    }
+
+    private static String name(Class<? extends Record> type, Units units) {
+        String plain = type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+        return units == Units.METRES ? plain : plain + "-in-" + Words.word(units);
     }
 
     /** Either the whole record, or one of the book with what differs. */
-    private List<Node.Member> bookOr(Class<? extends Record> type) {
+    private List<Node.Member> bookOr(Class<? extends Record> type, Units units) {
         Node named = new Node.Many(Place.START, List.of(Unbinder.text(FromBook.KEY)), false);
         return List.of(
                 Unbinder.member("if", group(Unbinder.member("required", named))),
-                Unbinder.member("then", group(text("$ref", "#/$defs/" + defineOfBook(type)))),
-                Unbinder.member("else", group(text("$ref", "#/$defs/" + define(type)))));
+                Unbinder.member("then", group(text("$ref", "#/$defs/" + defineOfBook(new Shape.Group(type), units)))),
+                Unbinder.member("else", reference(define(new Shape.Group(type), units, Stream.empty()))));
     }
 
     /** A record of which every key may be left out, since it is taken from the book. */
-    private String defineOfBook(Class<? extends Record> type) {
-        String name = name(type) + "-of-the-book";
+    private String defineOfBook(Shape.Group group, Units units) {
+        Class<? extends Record> type = group.type();
+        Units needed = hasUnits(type, new HashSet<>()) ? units : Units.METRES;
+        String name = name(type, needed) + "-of-the-book";
         if (!definitions.containsKey(name)) {
             definitions.put(name, new Node.Nothing(Place.START));
             List<Node.Member> properties = new ArrayList<>();
@@ -242,8 +311,8 @@ public final class Schema {
                         FromBook.KEY,
                         group(text("description", "Name of the method in the crop book"), text("type", "string"))));
             }
-            for (Layout.Part part : Layout.of(type).parts()) {
-                properties.add(Unbinder.member(part.key(), part(part, shapeOfBook(part.shape()))));
+            for (Layout.Part part : Layout.of(group, needed).parts()) {
+                properties.add(Unbinder.member(part.key(), part(part, shapeOfBook(part.shape(), needed), needed)));
             }
             boolean names = type == Crop.class || type == Method.class;
             definitions.put(
@@ -253,15 +322,15 @@ public final class Schema {
         return name;
     }
 
-    private List<Node.Member> shapeOfBook(Shape shape) {
+    private List<Node.Member> shapeOfBook(Shape shape, Units units) {
         if (shape instanceof Shape.Group group) {
-            return List.of(text("$ref", "#/$defs/" + defineOfBook(group.type())));
+            return List.of(text("$ref", "#/$defs/" + defineOfBook(group, units)));
         }
         if (shape instanceof Shape.Many many
                 && many.each() instanceof Shape.Group each
                 && each.type() == Method.class) {
             Node picked = group(text("type", "string"), text("description", "A method of the book, as it is there"));
-            Node other = new Node.Group(Place.START, bookOr(Method.class), false);
+            Node other = new Node.Group(Place.START, bookOr(Method.class, units), false);
             List<Node.Member> members = new ArrayList<>();
             members.add(text("type", "array"));
             members.add(Unbinder.member(
@@ -270,7 +339,7 @@ public final class Schema {
             addCounts(members, "minItems", many.least(), "maxItems", many.most());
             return members;
         }
-        return shape(shape);
+        return shape(shape, units);
     }
 
     private static Node.Member words(List<String> words) {

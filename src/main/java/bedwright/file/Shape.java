@@ -2,6 +2,8 @@ package bedwright.file;
 
 import bedwright.season.Caution;
 import bedwright.season.Fact;
+import bedwright.season.Job;
+import bedwright.season.Unit;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
@@ -19,8 +21,25 @@ sealed interface Shape {
     /** A whole number; {@code wide} if it is a {@code long}. */
     record Whole(Range range, boolean wide) implements Shape {}
 
-    /** A number. */
-    record Decimal(Range range) implements Shape {}
+    /**
+     * A number.
+     *
+     * @param inside where it may lie, as it is kept
+     * @param unit how it is written
+     */
+    record Decimal(Range inside, Unit unit) implements Shape {
+        /** Where it may lie, as it is written; never narrower than inside. */
+        Range range() {
+            return unit.isPlain()
+                    ? inside
+                    : new Range(unit.least(inside.min()), unit.most(inside.max()), inside.above());
+        }
+
+        /** Whether a written number may stand here. */
+        boolean holds(double written, double metric) {
+            return inside.holds(metric) || (!unit.isPlain() && range().holds(written));
+        }
+    }
 
     /** True or false. */
     record Truth() implements Shape {}
@@ -61,14 +80,29 @@ sealed interface Shape {
                 Map.of("bold", Caution.BOLD, "steady", Caution.STEADY, "careful", Caution.CAREFUL);
     }
 
-    /** The keys of a record. */
-    record Group(Class<? extends Record> type) implements Shape {}
+    /**
+     * The keys of a record.
+     *
+     * @param byLength whether what it has for each unit is for each metre or foot: not so of jobs counted by plants
+     */
+    record Group(Class<? extends Record> type, boolean byLength) implements Shape {
+        Group(Class<? extends Record> type) {
+            this(type, true);
+        }
+    }
 
     /** A list. */
     record Many(Shape each, int least, int most) implements Shape {}
 
     /** Values by key; the key is a {@link Text} or a {@link Word}. */
-    record Named(Shape key, Shape each, int least, int most) implements Shape {}
+    record Named(Shape key, Shape each, int least, int most) implements Shape {
+        /** The value's shape under a key. */
+        Shape under(Object name) {
+            return name instanceof Job job && !job.isByLength() && each instanceof Group group
+                    ? new Group(group.type(), false)
+                    : each;
+        }
+    }
 
     /** Where a number may lie; {@code above} if the least is itself refused. */
     record Range(double min, double max, boolean above) {
@@ -95,20 +129,34 @@ sealed interface Shape {
         }
     }
 
-    /** The shape of a component's type. */
-    static Shape of(Type type, Fact fact) {
-        return of(type, fact, fact.least());
+    /** The unit in which the numbers of a shape are written; that of the fact where they are whole. */
+    static String unit(Shape shape, Fact fact) {
+        return switch (shape) {
+            case Decimal decimal -> decimal.unit().symbol();
+            case Many many -> unit(many.each(), fact);
+            case Named named -> unit(named.each(), fact);
+            default -> fact.unit();
+        };
     }
 
-    private static Shape of(Type type, Fact fact, int leastCharacters) {
+    /**
+     * The shape of a component's type.
+     *
+     * @param unit how its numbers are written
+     */
+    static Shape of(Type type, Fact fact, Unit unit) {
+        return of(type, fact, unit, fact.least());
+    }
+
+    private static Shape of(Type type, Fact fact, Unit unit, int leastCharacters) {
         Range range = new Range(fact.min(), fact.max(), fact.above());
         if (type instanceof ParameterizedType generic) {
             Type[] of = generic.getActualTypeArguments();
             if (generic.getRawType() == List.class) {
-                return new Many(of(of[0], fact, 0), fact.least(), fact.most());
+                return new Many(of(of[0], fact, unit, 0), fact.least(), fact.most());
             }
             if (generic.getRawType() == Map.class) {
-                return new Named(of(of[0], fact, 1), of(of[1], fact, 0), fact.least(), fact.most());
+                return new Named(of(of[0], fact, unit, 1), of(of[1], fact, unit, 0), fact.least(), fact.most());
             }
         }
         if (type == int.class || type == Integer.class) {
@@ -120,7 +168,7 @@ sealed interface Shape {
             return new Whole(range, true);
         }
         if (type == double.class || type == Double.class) {
-            return new Decimal(range);
+            return new Decimal(range, unit);
         }
         if (type == boolean.class || type == Boolean.class) {
             return new Truth();

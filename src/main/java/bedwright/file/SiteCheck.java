@@ -61,13 +61,17 @@ final class SiteCheck {
             if (mins.get(month) > maxs.get(month)) {
                 flaws.add(
                         "/site/meanMin/" + month,
-                        "In month " + (month + 1) + " the mean minimum, " + Words.number(mins.get(month))
-                                + " °C, is above the mean maximum, " + Words.number(maxs.get(month))
-                                + " °C. Change one of them, or swap them.",
+                        "In month " + (month + 1) + " the mean minimum, " + temperature(mins.get(month))
+                                + ", is above the mean maximum, " + temperature(maxs.get(month))
+                                + ". Change one of them, or swap them.",
                         "/site/meanMin",
                         "/site/meanMax");
             }
         }
+    }
+
+    private String temperature(double metric) {
+        return Words.measured(metric, season.units().temperature());
     }
 
     private void frostDate(String path, Site.FrostDate date) {

@@ -1,5 +1,6 @@
 package bedwright.file;
 
+import bedwright.season.Unit;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
@@ -49,6 +50,17 @@ final class Words {
             return 1 / value == Double.NEGATIVE_INFINITY ? "-0.0" : plain;
         }
         return Double.toString(value);
+    }
+
+    /** Likewise, of a decimal figure. */
+    static String number(BigDecimal value) {
+        BigDecimal plain = value.stripTrailingZeros();
+        return Math.abs(plain.scale() - plain.precision()) > LONG ? plain.toString() : plain.toPlainString();
+    }
+
+    /** A metric figure as it is written in a file, with its unit. */
+    static String measured(double metric, Unit unit) {
+        return (unit.isPlain() ? number(metric) : number(unit.written(metric))) + " " + unit.symbol();
     }
 
     /** The word of an enum's constant: {@code FILL_TRAYS} is {@code fill-trays}. */

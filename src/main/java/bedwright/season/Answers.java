@@ -10,6 +10,11 @@ public record Answers(
         @Fact(value = "Name of the farm or garden", least = 1, byDefault = "\"My flowers\"")
         String name,
 
+        @Fact(
+                value = "Units of these answers and of the season file: metres (with °C) or feet (with °F)",
+                byDefault = "\"metres\"")
+        Units units,
+
         @Fact(value = "First day of the season") LocalDate starts,
 
         @Fact(value = "Weeks of the season", unit = "weeks", min = 4, max = 104, byDefault = "40")
@@ -46,7 +51,7 @@ public record Answers(
         @Nullable
         Double stormsFrom,
 
-        @Fact(value = "Metres of support net", unit = "m", min = 0, max = 100000, byDefault = "30")
+        @Fact(value = "Length of support net", unit = "m", min = 0, max = 100000, byDefault = "30")
         double net,
 
         @Fact(value = "Tray cells that the bench holds", unit = "cells", min = 0, max = 10000000, byDefault = "1000")

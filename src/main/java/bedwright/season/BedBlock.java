@@ -29,10 +29,10 @@ public record BedBlock(
         @Fact(value = "Length of each bed", unit = "m", min = 0.5, max = 2000)
         double length,
 
-        @Fact(value = "Width of each bed", unit = "m", min = 0.1, max = 20, byDefault = "1.2")
+        @Fact(value = "Width of each bed", unit = "m", small = true, min = 0.1, max = 20, byDefault = "1.2")
         double width,
 
-        @Fact(value = "Width of the path between two beds", unit = "m", min = 0, max = 50, byDefault = "0.5")
+        @Fact(value = "Width of the path between two beds", unit = "m", small = true, min = 0, max = 50, byDefault = "0.5")
         double path,
 
         @Fact("The tunnel or house over these beds, if there is one") @Nullable
@@ -56,13 +56,13 @@ public record BedBlock(
     public record Tunnel(
             @Fact(
                     value = "Warmth added to each day's minimum and maximum",
-                    unit = "°C",
+                    unit = "°C difference",
                     min = 0,
                     max = 20,
                     byDefault = "2")
             double warmth,
 
-            @Fact(value = "Degrees of frost that it keeps off", unit = "°C", min = 0, max = 20, byDefault = "2")
+            @Fact(value = "Degrees of frost that it keeps off", unit = "°C difference", min = 0, max = 20, byDefault = "2")
             double protects,
 
             @Fact(value = "Share of a gust's speed that reaches the plants", min = 0, max = 1, byDefault = "0.2")

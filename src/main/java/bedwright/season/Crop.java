@@ -40,7 +40,7 @@ public record Crop(
                 byDefault = "{}")
         Map<String, Double> appeal,
 
-        @Fact(value = "Height when in full flower", unit = "m", min = 0.05, max = 5)
+        @Fact(value = "Height when in full flower", unit = "m", small = true, min = 0.05, max = 5)
         double height,
 
         @Fact(value = "How it stands against gusts", byDefault = "{}")
@@ -223,13 +223,14 @@ public record Crop(
             @Fact(
                     value = "Height at which that gust was meant; left out: the crop's height",
                     unit = "m",
+                    small = true,
                     min = 0.05,
                     max = 5)
             @Nullable
             Double height,
 
             @Fact(
-                    value = "Spread: how many m/s more or less from a half to about three quarters or one quarter",
+                    value = "Spread: how much more or less from a half to about three quarters or one quarter",
                     unit = "m/s",
                     min = 0.1,
                     max = 50,

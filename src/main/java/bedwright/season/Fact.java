@@ -17,8 +17,20 @@ public @interface Fact {
     /** One sentence in a grower's words. */
     String value();
 
-    /** Unit of the number or of the list's numbers: {@code m}, {@code °C}, {@code m/s}, {@code money}, {@code min}, … */
+    /**
+     * Unit of the number or of the list's numbers inside: {@code m}, {@code °C}, {@code °C difference}, {@code m/s},
+     * {@code money}, {@code min}, … {@link Units} says how it is written.
+     */
     String unit() default "";
+
+    /** Whether those who measure in feet write this length in inches. */
+    boolean small() default false;
+
+    /** Whether it is for each metre, and in a file in feet for each foot. */
+    boolean each() default false;
+
+    /** The key in a file in feet, where the key names the unit; empty where it is the component's name there too. */
+    String inFeet() default "";
 
     /** Least value allowed, for numbers (each of a list's). */
     double min() default Double.NEGATIVE_INFINITY;

@@ -37,6 +37,11 @@ public enum Job {
         this.usual = new Labour.JobRate(setUp, minutes);
     }
 
+    /** Whether the rate is counted by the metre, and not by cells or plants. */
+    public boolean isByLength() {
+        return size == 1;
+    }
+
     /** What the rate is counted by: a metre, 100 cells or 100 plants. */
     public String unit() {
         return unit;

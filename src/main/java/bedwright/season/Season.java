@@ -16,6 +16,12 @@ public record Season(
         @Fact("Anything to be said about the season; an invented farm says so here") @Nullable
         String about,
 
+        @Fact(
+                value = "Units of this file: metres (with °C and m/s) or feet (with inches for what is small, °F and miles"
+                        + " an hour)",
+                byDefault = "\"metres\"")
+        Units units,
+
         @Fact("First day of the season; its weekday is the first day of every week")
         LocalDate starts,
 
@@ -94,6 +100,58 @@ public record Season(
         orders = List.copyOf(orders);
     }
 
+    /** A season written in metres. */
+    public Season(
+            String name,
+            @Nullable String about,
+            LocalDate starts,
+            int weeks,
+            Currency currency,
+            Site site,
+            List<BedBlock> beds,
+            List<Windbreak> windbreaks,
+            List<RoughGrass> roughGrass,
+            List<Pest> pests,
+            Stock stock,
+            Labour labour,
+            List<Role> roles,
+            List<Family> families,
+            Rotation rotation,
+            List<Crop> crops,
+            List<Lots> pool,
+            List<Standing> standing,
+            List<Outlet> outlets,
+            List<Recipe> recipes,
+            List<Order> orders,
+            Caution caution,
+            Sampling possible) {
+        this(
+                name,
+                about,
+                Units.METRES,
+                starts,
+                weeks,
+                currency,
+                site,
+                beds,
+                windbreaks,
+                roughGrass,
+                pests,
+                stock,
+                labour,
+                roles,
+                families,
+                rotation,
+                crops,
+                pool,
+                standing,
+                outlets,
+                recipes,
+                orders,
+                caution,
+                possible);
+    }
+
     /** Number of days, 7 a week. */
     public int days() {
         return 7 * weeks;
@@ -126,23 +184,29 @@ public record Season(
 
     /** The same season with another caution. */
     public Season with(Caution other) {
-        return with(site, other, possible);
+        return with(units, site, other, possible);
     }
 
     /** The same season judged over other possible seasons. */
     public Season with(Sampling other) {
-        return with(site, caution, other);
+        return with(units, site, caution, other);
     }
 
     /** The same season at another site, or with another climate. */
     public Season with(Site other) {
-        return with(other, caution, possible);
+        return with(units, other, caution, possible);
     }
 
-    private Season with(Site otherSite, Caution otherCaution, Sampling otherSampling) {
+    /** The same season written in other units. */
+    public Season with(Units other) {
+        return with(other, site, caution, possible);
+    }
+
+    private Season with(Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling) {
         return new Season(
                 name,
                 about,
+                otherUnits,
                 starts,
                 weeks,
                 currency,

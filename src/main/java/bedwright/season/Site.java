@@ -52,7 +52,7 @@ public record Site(
     public record TemperatureSpread(
             @Fact(
                     value = "Standard deviation of a whole year's shift",
-                    unit = "°C",
+                    unit = "°C difference",
                     min = 0,
                     max = 10,
                     byDefault = "0.8")
@@ -60,7 +60,7 @@ public record Site(
 
             @Fact(
                     value = "Standard deviation of a day about its year's course",
-                    unit = "°C",
+                    unit = "°C difference",
                     min = 0,
                     max = 15,
                     byDefault = "3.2")
@@ -75,7 +75,7 @@ public record Site(
             @Fact("First frost of autumn") FrostDate firstAutumn,
 
             @Fact(
-                    value = "Days that the last spring frost comes earlier for each °C below 0",
+                    value = "Days that the last spring frost comes earlier for each degree that it is harder",
                     unit = "days/°C",
                     min = 0,
                     max = 30,
@@ -83,7 +83,7 @@ public record Site(
             double springDaysPerDegree,
 
             @Fact(
-                    value = "Days that the first autumn frost comes later for each °C below 0",
+                    value = "Days that the first autumn frost comes later for each degree that it is harder",
                     unit = "days/°C",
                     min = 0,
                     max = 30,

@@ -32,13 +32,13 @@ public record Stock(
     public record Net(
             @Fact(value = "Name", least = 1) String name,
 
-            @Fact(value = "Metres owned, one layer", unit = "m", min = 0, max = 1000000)
+            @Fact(value = "Length owned, one layer", unit = "m", inFeet = "feet", min = 0, max = 1000000)
             double metres,
 
-            @Fact(value = "Price of a metre more; left out: none can be bought", unit = "money", min = 0) @Nullable
+            @Fact(value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought", unit = "money", each = true, min = 0) @Nullable
             Double buy,
 
-            @Fact(value = "Wear of a metre, each time it is used", unit = "money", min = 0, byDefault = "0")
+            @Fact(value = "Wear of a metre (in a file in feet: a foot), each time it is used", unit = "money", each = true, min = 0, byDefault = "0")
             double wear,
 
             @Fact(
@@ -50,16 +50,16 @@ public record Stock(
 
     /** Row cover. */
     public record Cover(
-            @Fact(value = "Metres owned", unit = "m", min = 0, max = 1000000)
+            @Fact(value = "Length owned", unit = "m", inFeet = "feet", min = 0, max = 1000000)
             double metres,
 
-            @Fact(value = "Price of a metre more; left out: none can be bought", unit = "money", min = 0) @Nullable
+            @Fact(value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought", unit = "money", each = true, min = 0) @Nullable
             Double buy,
 
-            @Fact(value = "Wear of a metre, each time it is used", unit = "money", min = 0, byDefault = "0")
+            @Fact(value = "Wear of a metre (in a file in feet: a foot), each time it is used", unit = "money", each = true, min = 0, byDefault = "0")
             double wear,
 
-            @Fact(value = "Degrees of frost that it keeps off", unit = "°C", min = 0, max = 20, byDefault = "2")
+            @Fact(value = "Degrees of frost that it keeps off", unit = "°C difference", min = 0, max = 20, byDefault = "2")
             double protects,
 
             @Fact(value = "Share of the pests that it lets through", min = 0, max = 1, byDefault = "0.1")

@@ -51,7 +51,7 @@ record BedRow(Season season, @Nullable Bed bed, long length, List<Stretches.Stre
     }
 
     private String holds() {
-        return bed == null ? Say.whole(length) + " cells" : Say.metres(length) + " m";
+        return bed == null ? Say.whole(length) + " cells" : new Say(season).lengthWithUnit(length);
     }
 
     private long most() {
@@ -145,7 +145,7 @@ record BedRow(Season season, @Nullable Bed bed, long length, List<Stretches.Stre
         String cut = planting.cutFrom() == planting.cutTo()
                 ? "not cut in a usual year"
                 : "cut " + say.weeks(planting.cutFrom(), planting.cutTo() - 1);
-        return head + Say.metres(planting.millimetres()) + " m of " + bed.name() + ", "
+        return head + say.lengthWithUnit(planting.millimetres()) + " of " + bed.name() + ", "
                 + PlantingsTable.started(say, planting) + ", in the bed "
                 + say.weeks(planting.heldFrom(), planting.heldTo() - 1) + ", " + cut + ", "
                 + Say.stems(planting.stems().middle()) + " stems in a usual year, "

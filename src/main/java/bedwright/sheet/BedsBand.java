@@ -5,7 +5,7 @@ import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One row a bed, and one for the trays; one bar a planting, as high as its share of the bed's metres. */
+/** One row a bed, and one for the trays; one bar a planting, as high as its share of the bed's length. */
 final class BedsBand implements Band {
     private static final double KEYS = 12;
     private static final double LEAST_ROW = 10;
@@ -48,7 +48,7 @@ final class BedsBand implements Band {
 
     @Override
     public String caption() {
-        return "One row a bed, one bar a planting, as high as the share of the bed's metres that it takes. Hatched:"
+        return "One row a bed, one bar a planting, as high as the share of the bed's length that it takes. Hatched:"
                 + " growing; full colour: cutting in a usual year; white: kept for a late season and cleared. The last row"
                 + " holds what stands in trays, dotted, by its share of the cells. Two bars with one number are one"
                 + " planting in two stretches."
@@ -59,7 +59,7 @@ final class BedsBand implements Band {
     public String description() {
         return Say.count(plantings.size(), "planting", "plantings") + " on "
                 + Say.count(season.allBeds().size(), "bed", "beds")
-                + ". The table names each one's bed, weeks and metres.";
+                + ". The table names each one's bed, weeks and " + season.units().several() + ".";
     }
 
     private double height(BedRow bedRow) {
@@ -104,9 +104,9 @@ final class BedsBand implements Band {
                 Table.Column.text("Bed"),
                 Table.Column.number("No."),
                 Table.Column.text("Planting"),
-                Table.Column.number("From, m"),
-                Table.Column.number("to, m"),
-                Table.Column.number("Metres"),
+                Table.Column.number("From, " + say.lengths().symbol()),
+                Table.Column.number("to, " + say.lengths().symbol()),
+                Table.Column.number(say.lengthsHead()),
                 Table.Column.text("In the bed from"),
                 Table.Column.text("Free again"));
         List<List<String>> texts = new ArrayList<>();
@@ -122,15 +122,15 @@ final class BedsBand implements Band {
                         each.name(),
                         Integer.toString(stretch.planting().number()),
                         stretch.planting().name(),
-                        Say.metres(stretch.start()),
-                        Say.metres(stretch.end()),
-                        Say.metres(stretch.length()),
+                        say.length(stretch.start()),
+                        say.length(stretch.end()),
+                        say.length(stretch.length()),
                         say.shortWeek(piece.from()),
                         piece.to() >= season.weeks() ? "after the season" : say.shortWeek(piece.to())));
             }
         }
         List<List<String>> totals =
-                List.of(List.of("All beds", "", "metres × weeks", "", "", Say.metres(metreWeeks), "", ""));
+                List.of(List.of("All beds", "", season.units().several() + " × weeks", "", "", say.length(metreWeeks), "", ""));
         return new Table("beds-table", "Where along its bed each planting lies, and when", columns, texts, totals);
     }
 }

@@ -85,8 +85,8 @@ final class Fullness {
         for (int w = 0; w < weeks; w++) {
             peak = use[w] > use[peak] ? w : peak;
         }
-        String sentence = "Beds: fullest in the week of " + say.week(peak) + ", " + Say.metres(use[peak]) + " of "
-                + Say.metres(length) + " m; " + fullBeds[peak] + " of " + Say.count(beds.size(), "bed", "beds")
+        String sentence = "Beds: fullest in the week of " + say.week(peak) + ", " + say.length(use[peak]) + " of "
+                + say.lengthWithUnit(length) + "; " + fullBeds[peak] + " of " + Say.count(beds.size(), "bed", "beds")
                 + " full then.";
         long allOfThem = length;
         List<String> full = runs(w -> (double) use[w] / allOfThem);
@@ -103,10 +103,10 @@ final class Fullness {
             return "";
         }
         String head = StockBand.name(stock) + ": most in the week of " + say.week(peak) + ", "
-                + StockBand.amount(stock, most) + " of " + StockBand.amount(stock, stock.owned()) + ".";
+                + StockBand.amount(say, stock, most) + " of " + StockBand.amount(say, stock, stock.owned()) + ".";
         String named = Character.toUpperCase(head.charAt(0)) + head.substring(1);
         if (most > stock.owned()) {
-            String more = StockBand.amount(stock, most - stock.owned());
+            String more = StockBand.amount(say, stock, most - stock.owned());
             return named
                     + (stock.canBuy()
                             ? " To buy: " + more + ", " + say.money(stock.extra()) + "."

@@ -7,6 +7,7 @@ import bedwright.season.RoughGrass;
 import bedwright.season.Season;
 import bedwright.season.Site;
 import bedwright.season.Windbreak;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,7 @@ final class GroundPlan {
     private static final double BESIDE = 5;
 
     private final Season season;
+    private final Say say;
     private final List<Bed> beds;
     private final double west;
     private final double north;
@@ -30,6 +32,7 @@ final class GroundPlan {
 
     GroundPlan(Season season) {
         this.season = season;
+        this.say = new Say(season);
         this.beds = season.allBeds();
         List<Point> points = new ArrayList<>();
         double widest = 0;
@@ -86,7 +89,7 @@ final class GroundPlan {
             draw(svg, bed, side);
         }
         for (Windbreak windbreak : season.windbreaks()) {
-            String about = windbreak.name() + ", " + Say.tenth(windbreak.height()) + " m high, " + density(windbreak);
+            String about = windbreak.name() + ", " + say.lengthWithUnit(1000 * windbreak.height()) + " high, " + density(windbreak);
             svg.mark("mark", about)
                     .line(x(windbreak.from()), y(windbreak.from()), x(windbreak.to()), y(windbreak.to()), "break")
                     .line(x(windbreak.from()), y(windbreak.from()), x(windbreak.to()), y(windbreak.to()), "gap")
@@ -151,7 +154,7 @@ final class GroundPlan {
                 .close();
         boolean tunnel = bed.block().tunnel() != null;
         String figures = bed.name() + (tunnel ? " (tunnel)" : "") + ", "
-                + Say.tenth(bed.block().length()) + " m"
+                + say.lengthWithUnit(1000 * bed.block().length())
                 + (side == null ? "" : ": " + Say.percent(speed) + " of the open wind");
         int shade = side == null ? SHADES - 1 : Math.clamp((int) Math.floor(speed * SHADES), 0, SHADES - 1);
         svg.mark("mark", figures).path(outline, "bed shade" + shade).end();
@@ -204,39 +207,40 @@ final class GroundPlan {
                         .close(),
                 "arrow");
         svg.text(22, bottom - 16, "bold", "N");
-        double metres = 1;
-        for (double step : new double[] {2, 5, 10, 20, 50, 100, 200, 500, 1000}) {
-            metres = step * scale <= WIDTH / 4 ? step : metres;
+        double unit = say.lengths().metric(BigDecimal.ONE) * scale;
+        double length = 1;
+        for (double step : new double[] {2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000}) {
+            length = step * unit <= WIDTH / 4 ? step : length;
         }
         double end = WIDTH - MARGIN;
-        double start = end - metres * scale;
+        double start = end - length * unit;
         svg.line(start, bottom - 6, end, bottom - 6, "ink");
         svg.line(start, bottom - 9, start, bottom - 3, "ink");
         svg.line(end, bottom - 9, end, bottom - 3, "ink");
-        svg.text((start + end) / 2, bottom - 10, "mid", Say.whole(metres) + " m");
+        svg.text((start + end) / 2, bottom - 10, "mid", Say.whole(length) + " " + say.lengths().symbol());
     }
 
     /** Beds with their shelter from each side. */
     Table table() {
         List<Table.Column> columns = new ArrayList<>(
-                List.of(Table.Column.text("Bed"), Table.Column.number("Metres"), Table.Column.text("Tunnel")));
+                List.of(Table.Column.text("Bed"), Table.Column.number(say.lengthsHead()), Table.Column.text("Tunnel")));
         for (Site.StormSide side : season.site().storms()) {
             columns.add(Table.Column.number("Wind left, from " + Risks.side(side.from())));
         }
-        columns.add(Table.Column.number("To rough grass, m"));
+        columns.add(Table.Column.number("To rough grass, " + say.lengths().symbol()));
         List<List<String>> rows = new ArrayList<>();
         for (Bed bed : beds) {
             List<String> row = new ArrayList<>(List.of(
-                    bed.name(), Say.tenth(bed.block().length()), bed.block().tunnel() == null ? "" : "yes"));
+                    bed.name(), say.length(1000 * bed.block().length()), bed.block().tunnel() == null ? "" : "yes"));
             for (Site.StormSide side : season.site().storms()) {
                 row.add(Say.percent(Shelter.relativeSpeed(season, bed, side.from())));
             }
             double grass = Shelter.toRoughGrass(season, bed);
-            row.add(Double.isInfinite(grass) ? "none" : Say.tenth(grass));
+            row.add(Double.isInfinite(grass) ? "none" : say.length(1000 * grass));
             rows.add(row);
         }
         double metres = beds.stream().mapToDouble(bed -> bed.block().length()).sum();
-        List<String> total = new ArrayList<>(List.of("All beds", Say.tenth(metres)));
+        List<String> total = new ArrayList<>(List.of("All beds", say.length(1000 * metres)));
         while (total.size() < columns.size()) {
             total.add("");
         }

@@ -13,6 +13,8 @@ import java.util.function.ToLongFunction;
 /** Which hard rules a plan breaks, and what would mend it. */
 final class Mending {
     private static final int NAMED = 3;
+    /** The unit in which an outcome counts what there is too little room for. */
+    private static final String METRES = "m";
 
     private final Say say;
     private final Season season;
@@ -59,7 +61,10 @@ final class Mending {
     }
 
     private String sentence(Outcome.Broken broken, Run run, double most) {
-        String amount = (most < 0.05 ? "less than 0.1" : Say.tenth(most)) + " " + broken.unit();
+        boolean isLength = broken.unit().equals(METRES);
+        double figure = isLength ? say.lengths().of(most) : most;
+        String amount = (figure < 0.05 ? "less than 0.1" : Say.tenth(figure)) + " "
+                + (isLength ? say.lengths().symbol() : broken.unit());
         return broken.rule() + " Broken here: " + broken.where() + ", " + say.weeks(run) + ", by "
                 + (run.weeks() > 1 ? "up to " : "") + amount + ". " + mend(broken, run, amount);
     }

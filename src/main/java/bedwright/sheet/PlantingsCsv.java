@@ -16,11 +16,12 @@ public final class PlantingsCsv {
     private PlantingsCsv() {}
 
     /**
-     * A line a planting under a line of heads: dates as in 2027-05-31, metres with a point, stems whole. A text that a
+     * A line a planting under a line of heads: dates as in 2027-05-31, metres or feet with a point, stems whole. A text that a
      * spreadsheet would take for a formula has an apostrophe put before it.
      */
     public static String of(SheetFacts facts) {
         StringWriter text = new StringWriter();
+        String lengths = facts.season().units().several();
         try (CsvWriter csv =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             csv.writeRecord(
@@ -35,10 +36,10 @@ public final class PlantingsCsv {
                     "first cut week",
                     "last cut week",
                     "plants",
-                    "metres",
+                    lengths,
                     "cells",
                     "net",
-                    "net metres",
+                    "net " + lengths,
                     "cover from",
                     "cover to",
                     "stems usual year",
@@ -69,10 +70,10 @@ public final class PlantingsCsv {
             cut ? date(season, planting.cutFrom()) : "",
             cut ? date(season, planting.cutTo() - 1) : "",
             Integer.toString(planting.kept().plants()),
-            metres(planting.millimetres()),
+            length(season, planting.millimetres()),
             Long.toString(planting.cells()),
             net == null ? "" : safe(net),
-            metres(planting.netMillimetres()),
+            length(season, planting.netMillimetres()),
             covered ? date(season, planting.coverFrom()) : "",
             covered ? date(season, planting.coverTo()) : "",
             stems(planting.stems().middle()),
@@ -86,8 +87,8 @@ public final class PlantingsCsv {
         return date.toString();
     }
 
-    private static String metres(long millimetres) {
-        return String.format(Locale.ROOT, "%.3f", millimetres / 1000.0);
+    private static String length(Season season, long millimetres) {
+        return String.format(Locale.ROOT, "%.3f", season.units().length().of(millimetres / 1000.0));
     }
 
     private static String stems(long hundredths) {

@@ -21,7 +21,7 @@ final class PlantingsTable {
                 Table.Column.text("First cut, week of"),
                 Table.Column.text("Last cut, week of"),
                 Table.Column.number("Plants"),
-                Table.Column.number("Metres"),
+                Table.Column.number(say.lengthsHead()),
                 Table.Column.text("Net"),
                 Table.Column.text("Cover"),
                 Table.Column.number("Stems, usual year"),
@@ -29,14 +29,14 @@ final class PlantingsTable {
                 Table.Column.number("9 years in 10"));
         List<List<String>> rows = new ArrayList<>();
         long plants = 0;
-        double metres = 0;
+        double millimetres = 0;
         for (Shown planting : plantings) {
             rows.add(row(say, planting));
             plants += planting.kept().plants();
-            metres += planting.millimetres();
+            millimetres += planting.millimetres();
         }
         List<String> total = new ArrayList<>(List.of("All", Say.count(plantings.size(), "planting", "plantings")));
-        total.addAll(List.of("", "", "", "", "", "", Say.whole(plants), Say.metres(metres), "", "", "", "", ""));
+        total.addAll(List.of("", "", "", "", "", "", Say.whole(plants), say.length(millimetres), "", "", "", "", ""));
         return new Table("plantings-table", "Plantings by number", columns, rows, List.of(total));
     }
 
@@ -53,10 +53,10 @@ final class PlantingsTable {
                 cut ? say.shortWeek(planting.cutFrom()) : "not cut",
                 cut ? say.shortWeek(planting.cutTo() - 1) : "",
                 Say.whole(planting.kept().plants()),
-                Say.metres(planting.millimetres()),
+                say.length(planting.millimetres()),
                 net == null || planting.netMillimetres() == 0
                         ? ""
-                        : net + ", " + Say.metres(planting.netMillimetres()) + " m",
+                        : net + ", " + say.lengthWithUnit(planting.netMillimetres()),
                 planting.coverFrom() < planting.coverTo()
                         ? say.shortWeek(planting.coverFrom()) + " – " + say.shortWeek(planting.coverTo())
                         : "",

@@ -1,6 +1,7 @@
 package bedwright.sheet;
 
 import bedwright.plan.Grains;
+import bedwright.season.Unit;
 import bedwright.season.Rounding;
 import bedwright.season.Season;
 import java.time.LocalDate;
@@ -57,9 +58,31 @@ final class Say {
         return tenth(ticks / Grains.TICKS_AN_HOUR);
     }
 
-    /** Millimetres as metres. */
-    static String metres(double millimetres) {
-        return tenth(millimetres / 1000);
+    /** Millimetres in the lengths of the season file, metres or feet, without unit. */
+    String length(double millimetres) {
+        return tenth(lengths().of(millimetres / 1000));
+    }
+
+    /** Likewise with the unit: "12.5 m". */
+    String lengthWithUnit(double millimetres) {
+        return length(millimetres) + " " + lengths().symbol();
+    }
+
+    /** How the season file writes lengths. */
+    Unit lengths() {
+        return season.units().length();
+    }
+
+    /** "Metres" or "Feet": a table's head. */
+    String lengthsHead() {
+        String several = season.units().several();
+        return several.substring(0, 1).toUpperCase(Locale.ROOT) + several.substring(1);
+    }
+
+    /** A gust: "21 m/s" or "47 mph". */
+    String gust(double metresASecond) {
+        Unit speed = season.units().speed();
+        return whole(speed.of(metresASecond)) + " " + speed.symbol();
     }
 
     /** A share as per cent. */

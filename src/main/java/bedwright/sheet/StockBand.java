@@ -35,7 +35,7 @@ final class StockBand implements Band {
     @Override
     public String caption() {
         return "What is in use each week; the thick line is what is owned, and what goes beyond it is to be bought."
-                + " Trays and bench are counted in cells, nets and cover in metres.";
+                + " Trays and bench are counted in cells, nets and cover in " + season.units().several() + ".";
     }
 
     @Override
@@ -46,9 +46,9 @@ final class StockBand implements Band {
             text.append(text.isEmpty() ? "" : " ")
                     .append(name(stock))
                     .append(": at most ")
-                    .append(amount(stock, peak))
+                    .append(amount(say, stock, peak))
                     .append(" of ")
-                    .append(amount(stock, stock.owned()))
+                    .append(amount(say, stock, stock.owned()))
                     .append('.');
         }
         return text.toString();
@@ -73,12 +73,12 @@ final class StockBand implements Band {
     }
 
     /** Amount with its unit. */
-    static String amount(Outcome.StockUse stock, double amount) {
-        return figure(stock, amount) + (isCells(stock) ? " cells" : " m");
+    static String amount(Say say, Outcome.StockUse stock, double amount) {
+        return isCells(stock) ? Say.whole(amount) + " cells" : say.lengthWithUnit(amount);
     }
 
-    private static String figure(Outcome.StockUse stock, double amount) {
-        return isCells(stock) ? Say.whole(amount) : Say.metres(amount);
+    private String figure(Outcome.StockUse stock, double amount) {
+        return isCells(stock) ? Say.whole(amount) : say.length(amount);
     }
 
     @Override
@@ -98,7 +98,7 @@ final class StockBand implements Band {
             Outcome.StockUse stock = stocks.get(s);
             double top = KEYS + TimeAxis.MONTHS + s * (STRIP + GAP);
             double most = Math.max(stock.owned(), peak(stock));
-            Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(stock), amount(stock, most));
+            Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(stock), amount(say, stock, most));
             svg.path(strip.between(w -> 0, w -> Math.min(stock.use()[w], stock.owned())), "use");
             svg.path(strip.between(w -> Math.min(stock.owned(), stock.use()[w]), w -> over(stock, w)), "over");
             for (int w = 0; w < axis.weeks(); w++) {
@@ -113,8 +113,8 @@ final class StockBand implements Band {
                     strip.hover(
                             svg,
                             w,
-                            say.week(w) + ", " + name(stock) + ": " + amount(stock, stock.use()[w]) + " of "
-                                    + amount(stock, stock.owned()));
+                            say.week(w) + ", " + name(stock) + ": " + amount(say, stock, stock.use()[w]) + " of "
+                                    + amount(say, stock, stock.owned()));
                 }
             }
         }
@@ -129,7 +129,7 @@ final class StockBand implements Band {
         List<Table.Column> columns = new ArrayList<>();
         columns.add(Table.Column.text("Week"));
         for (Outcome.StockUse stock : stocks) {
-            columns.add(Table.Column.number(name(stock) + (isCells(stock) ? ", cells" : ", m")));
+            columns.add(Table.Column.number(name(stock) + (isCells(stock) ? ", cells" : ", " + say.lengths().symbol())));
         }
         List<List<String>> rows = new ArrayList<>();
         for (int w = 0; w < season.weeks(); w++) {

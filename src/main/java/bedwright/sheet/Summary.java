@@ -189,10 +189,10 @@ public final class Summary {
             String from = "From " + Risks.side(side.from()) + " (" + Say.whole(side.from()) + "°): ";
             lines.add(from
                     + (usual.isPresent()
-                            ? "strongest gust of a usual year " + Say.whole(usual.getAsDouble()) + " m/s"
+                            ? "strongest gust of a usual year " + say.gust(usual.getAsDouble())
                             : "no damaging gust in a usual year")
                     + (tenth.isPresent()
-                            ? ", in one year of ten " + Say.whole(tenth.getAsDouble()) + " m/s or more."
+                            ? ", in one year of ten " + say.gust(tenth.getAsDouble()) + " or more."
                             : "."));
         }
         return lines.isEmpty() ? List.of("The season file names no storms.") : lines;

@@ -37,7 +37,7 @@ final class WorthBand implements Band {
 
     @Override
     public String caption() {
-        return "By week, what the best possible would gain by one more metre of bed, net or cover, hour, or cell, each on"
+        return "By week, what the best possible would gain by one more " + season.units().one() + " of bed, net or cover, hour, or cell, each on"
                 + " a scale of its own up to the figure at the right; where nothing stands there is enough of it. Beds of"
                 + " one block stand together. What a bed brings over the season is shared out among its weeks in one of"
                 + " several ways that would do. An estimate of what it would add to this plan, which may gain more or"
@@ -69,12 +69,13 @@ final class WorthBand implements Band {
                     .mapToDouble(Double::doubleValue)
                     .max()
                     .orElse(0);
-            Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(worth), words.money(most));
+            Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(worth), words.money(words.written(worth, most)));
             svg.path(strip.between(w -> 0, worth.weeks()::get), "use");
             for (int w = 0; w < axis.weeks(); w++) {
                 double each = worth.weeks().get(w);
                 if (each > 0) {
-                    strip.hover(svg, w, say.week(w) + ", " + WorthWords.one(worth) + ": about " + words.money(each));
+                    strip.hover(svg, w, say.week(w) + ", " + words.one(worth) + ": about "
+                            + words.money(words.written(worth, each)));
                 }
             }
         }
@@ -96,12 +97,12 @@ final class WorthBand implements Band {
             row.add(say.shortWeek(w));
             for (Worth worth : worths) {
                 double each = worth.weeks().get(w);
-                row.add(each == 0 ? "" : words.money(each));
+                row.add(each == 0 ? "" : words.money(words.written(worth, each)));
             }
             rows.add(row);
         }
         List<String> season = new ArrayList<>(List.of("All season"));
-        worths.forEach(worth -> season.add(words.money(worth.season())));
+        worths.forEach(worth -> season.add(words.money(words.written(worth, worth.season()))));
         return new Table("worth-table", "What one more would be worth, an estimate", columns, rows, List.of(season));
     }
 }

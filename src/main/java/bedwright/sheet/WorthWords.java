@@ -33,15 +33,24 @@ final class WorthWords {
     }
 
     /** What one of it is. */
-    static String one(Worth worth) {
+    String one(Worth worth) {
+        String a = "a " + season.units().one();
         return switch (worth.thing()) {
-            case BED -> "a metre of " + bed(worth);
+            case BED -> a + " of " + bed(worth);
             case HOUR -> "an hour of your own, beyond its pay";
             case CUTTING_HOUR -> "an hour fit for cutting";
             case BENCH -> "a cell of the bench";
             case TRAYS -> "a cell of the trays";
-            case NET -> "a metre of " + worth.name();
-            case COVER -> "a metre of row cover";
+            case NET -> a + " of " + worth.name();
+            case COVER -> a + " of row cover";
+        };
+    }
+
+    /** What stands for one metre where that is meant, for one foot in a file in feet. */
+    double written(Worth worth, double money) {
+        return switch (worth.thing()) {
+            case BED, NET, COVER -> season.units().eachLength("").of(money);
+            case HOUR, CUTTING_HOUR, BENCH, TRAYS -> money;
         };
     }
 
@@ -67,8 +76,8 @@ final class WorthWords {
         String more = others > 0 ? "; and " + Say.count(others, "other stretch", "other stretches") : "";
         return begin
                 + (isKept(worth)
-                        ? "about " + money(worth.season()) + " if you had it all season, through the "
-                        : "up to about " + money(most) + ", in the ")
+                        ? "about " + money(written(worth, worth.season())) + " if you had it all season, through the "
+                        : "up to about " + money(written(worth, most)) + ", in the ")
                 + weeks
                 + more + ".";
     }

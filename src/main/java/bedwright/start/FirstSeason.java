@@ -7,6 +7,7 @@ import bedwright.file.SitePart;
 import bedwright.season.Answers;
 import bedwright.season.Crop;
 import bedwright.season.Site;
+import bedwright.season.Units;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** The season file that answers make: short, with crops from the crop book, to be made one's own in an editor. */
 public final class FirstSeason {
@@ -32,13 +34,33 @@ public final class FirstSeason {
     private static final int USUAL_PLANTS = 280;
     private static final int PLANTS_CUT_ONCE = 800;
     private static final int SEASONS = 16;
-    private static final double NET_WEAR = 0.2;
-    private static final double GAP_BETWEEN_BLOCKS = 2;
-    private static final double BED_AND_PATH = 1.7;
     private static final int DIGITS = 100;
+    private static final int THOUSANDTHS = 1000;
     private static final String BOUQUET = "Bouquet";
 
+    /**
+     * What is as usual, in the units of the file.
+     *
+     * @param bedAndPath from one bed to the next
+     * @param gap between two blocks
+     * @param width keys of a block that say how wide bed and path are
+     * @param netWear for each length of net
+     */
+    private record Usual(
+            double bedAndPath, double gap, Map<String, Double> width, double netWear, String widths, String gust) {
+        static final Usual METRES = new Usual(1.7, 2, Map.of(), 0.2, "1.2 m wide with paths of 0.5 m", "17.5 m/s");
+        /** A bed and a path of 68 inches. */
+        static final Usual FEET = new Usual(
+                68 / 12.0,
+                6,
+                new TreeMap<>(Map.of("width", 48.0, "path", 20.0)),
+                0.06,
+                "4 ft wide with paths of 20 in",
+                "39 mph");
+    }
+
     private final Answers answers;
+    private final Usual usual;
     private final Site site;
     private final List<Crop> crops;
     private final Map<String, Integer> stemsOfRole;
@@ -50,7 +72,8 @@ public final class FirstSeason {
      */
     public FirstSeason(Answers answers, Site site) {
         this.answers = answers;
-        this.site = site;
+        this.usual = answers.units() == Units.FEET ? Usual.FEET : Usual.METRES;
+        this.site = SitePart.rounded(site, answers.units());
         this.crops = answers.crops().stream()
                 .map(wanted ->
                         BookFigures.find(CropBookFile.ours(), wanted.crop()).orElseThrow())
@@ -66,7 +89,7 @@ public final class FirstSeason {
      * @throws bedwright.file.FaultyFile if the answers make no season that holds together
      */
     public byte[] bytes(String name) {
-        byte[] bytes = SitePart.json(tree(), site, true).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = SitePart.json(tree(), site, answers.units(), true).getBytes(StandardCharsets.UTF_8);
         SeasonFile.parse(name, bytes);
         return bytes;
     }
@@ -75,6 +98,9 @@ public final class FirstSeason {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("name", answers.name());
         tree.put("about", "Begun from a few answers: " + String.join(" ", assumed()));
+        if (answers.units() != Units.METRES) {
+            tree.put("units", answers.units().several());
+        }
         tree.put("starts", answers.starts().toString());
         tree.put("weeks", answers.weeks());
         tree.put("currency", Map.of("sign", answers.currency()));
@@ -110,12 +136,12 @@ public final class FirstSeason {
                             + " late in one year of ten; the records of a weather station tell more.");
         }
         if (answers.stormsFrom() != null && answers.station() == null) {
-            said.add("Of storms, ten damaging gusts a year are assumed, in any month, most often of 17.5 m/s.");
+            said.add("Of storms, ten damaging gusts a year are assumed, in any month, most often of " + usual.gust + ".");
         }
         said.add(
                 "There is no windbreak, no rough grass, no pest, no row cover, and no bed has a history: add \"windbreaks\","
                         + " \"roughGrass\", \"pests\", \"stock\" and \"history\" as they are with you.");
-        said.add("Beds are 1.2 m wide with paths of 0.5 m, block beside block, running north.");
+        said.add("Beds are " + usual.widths + ", block beside block, running north.");
         said.add("Cutting and bunching 100 stems takes " + CUTTING + " minutes, making up a bouquet " + MAKING
                 + "; other work takes the usual.");
         if (!orders().isEmpty()) {
@@ -149,12 +175,13 @@ public final class FirstSeason {
         for (Answers.Block block : answers.beds()) {
             Map<String, Object> bed = map("name", name(block), "count", block.count());
             bed.put("at", map("x", rounded(x), "y", 0));
-            bed.put("length", block.length());
+            bed.put("length", written(block.length()));
+            usual.width.forEach(bed::put);
             if (block.tunnel()) {
                 bed.put("tunnel", Map.of());
             }
             beds.add(bed);
-            x += block.count() * BED_AND_PATH + GAP_BETWEEN_BLOCKS;
+            x += block.count() * usual.bedAndPath + usual.gap;
         }
         return beds;
     }
@@ -164,12 +191,17 @@ public final class FirstSeason {
         return block.count() == 1 || block.name().endsWith(" ") ? block.name() : block.name() + " ";
     }
 
+    /** As typed; what was not, with no more digits than make sense. */
+    private double written(double metres) {
+        return Math.round(answers.units().length().of(metres) * THOUSANDTHS) / (double) THOUSANDTHS;
+    }
+
     private Map<String, Object> stock() {
         return map(
                 "bench",
                 answers.bench(),
                 "nets",
-                List.of(map("name", "Net", "metres", answers.net(), "wear", NET_WEAR)));
+                List.of(map("name", "Net", answers.units().several(), written(answers.net()), "wear", usual.netWear)));
     }
 
     private Map<String, Object> labour() {

@@ -4,13 +4,16 @@ import bedwright.file.AnswersFile;
 import bedwright.file.FaultyFile;
 import bedwright.file.PlainJson;
 import bedwright.season.Answers;
+import bedwright.season.Units;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -27,7 +30,9 @@ public final class Interview {
     /** Typed to be told why. */
     public static final String WHY = "?";
 
-    private final List<Question> questions;
+    /** The same questions in the same order, in either units. */
+    private final Map<Units, List<Question>> questions = new EnumMap<>(Units.class);
+
     private final Supplier<@Nullable String> typing;
     private final Consumer<String> saying;
     private final Map<String, Map<String, Object>> values = new LinkedHashMap<>();
@@ -44,7 +49,9 @@ public final class Interview {
             Function<String, Optional<String>> stationTrouble,
             Supplier<@Nullable String> typing,
             Consumer<String> saying) {
-        this.questions = new Questions(today, stationTrouble).all();
+        for (Units units : Units.values()) {
+            questions.put(units, new Questions(today, stationTrouble).all(units));
+        }
         this.typing = typing;
         this.saying = saying;
     }
@@ -56,18 +63,18 @@ public final class Interview {
         Deque<Integer> asked = new ArrayDeque<>();
         int q = 0;
         while (true) {
-            while (q < questions.size() && !questions.get(q).isAsked().test(before(q))) {
-                values.remove(questions.get(q).name());
+            while (q < count() && !question(q).isAsked().test(before(q))) {
+                values.remove(question(q).name());
                 q++;
             }
-            if (q == questions.size()) {
+            if (q == count()) {
                 Optional<Answers> done = finished();
                 if (done.isPresent()) {
                     return done;
                 }
                 q = asked.pop();
             }
-            Step step = ask(questions.get(q), before(q));
+            Step step = ask(question(q), before(q));
             switch (step) {
                 case ENDED -> {
                     return Optional.empty();
@@ -81,6 +88,19 @@ public final class Interview {
         }
     }
 
+    private int count() {
+        return asked().size();
+    }
+
+    private Question question(int q) {
+        return asked().get(q);
+    }
+
+    private List<Question> asked() {
+        boolean feet = values.getOrDefault("units", Map.of()).containsValue("feet");
+        return Objects.requireNonNull(questions.get(feet ? Units.FEET : Units.METRES));
+    }
+
     private enum Step {
         ON,
         BACK,
@@ -91,7 +111,7 @@ public final class Interview {
     private Map<String, Object> before(int q) {
         Map<String, Object> all = new LinkedHashMap<>();
         for (int i = 0; i < q; i++) {
-            all.putAll(values.getOrDefault(questions.get(i).name(), Map.of()));
+            all.putAll(values.getOrDefault(question(i).name(), Map.of()));
         }
         return all;
     }
@@ -127,7 +147,7 @@ public final class Interview {
 
     /** What all answers together make; nothing if they contradict one another, which is then said. */
     private Optional<Answers> finished() {
-        byte[] bytes = PlainJson.text(before(questions.size())).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = PlainJson.text(before(count())).getBytes(StandardCharsets.UTF_8);
         try {
             return Optional.of(AnswersFile.parse("answers", bytes));
         } catch (FaultyFile faulty) {

@@ -1,5 +1,6 @@
 package bedwright.start;
 
+import bedwright.season.Units;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,18 @@ final class Questions {
         this.stationTrouble = stationTrouble;
     }
 
+    /** In metres and °C. */
     List<Question> all() {
+        return all(Units.METRES);
+    }
+
+    /**
+     * The same questions, asked in other units.
+     *
+     * @param units as answered to the question {@code units}
+     */
+    List<Question> all(Units units) {
+        boolean feet = units == Units.FEET;
         return List.of(
                 new Question(
                         "name",
@@ -37,6 +49,12 @@ final class Questions {
                         "The length of the day makes many crops flower sooner or later. A degree more or less does not matter.",
                         before -> "45",
                         (typed, before) -> Taken.of("latitude", Read.number(typed, "degrees", -65, 65))),
+                new Question(
+                        "units",
+                        "Do you measure in metres and °C, or in feet and °F? Write metres or feet.",
+                        "The season file is written in them, and all that you read of it comes in them.",
+                        before -> "metres",
+                        (typed, before) -> Taken.of("units", Taken.units(typed))),
                 new Question(
                         "station",
                         "Have you the file of a weather station's daily records? Type where it lies, or none.",
@@ -54,10 +72,11 @@ final class Questions {
                         before -> !before.containsKey("station")),
                 new Question(
                         "temperatures",
-                        "How warm, in °C, are usual days in the warmest month, and how cold usual nights in the coldest?",
-                        "From these two the months between are reckoned; roughly. Write 26 and -4.",
-                        before -> "26 and -4",
-                        (typed, before) -> Taken.temperatures(typed),
+                        "How warm, in " + units.temperature().symbol()
+                                + ", are usual days in the warmest month, and how cold usual nights in the coldest?",
+                        "From these two the months between are reckoned; roughly. Write " + temperatures(feet) + ".",
+                        before -> temperatures(feet),
+                        (typed, before) -> Taken.temperatures(typed, units),
                         before -> !before.containsKey("station")),
                 new Question(
                         "season",
@@ -68,10 +87,12 @@ final class Questions {
                         (typed, before) -> Taken.season(typed)),
                 new Question(
                         "beds",
-                        "Which beds are there? Block by block: name, how many, length in metres.",
-                        "Beds of 1.2 m. Write Field 6 x 15; Tunnel 2 x 12 tunnel.",
-                        before -> "Field 6 x 15",
-                        (typed, before) -> Taken.of("beds", Taken.beds(typed))),
+                        "Which beds are there? Block by block: name, how many, length in " + units.several() + ".",
+                        feet
+                                ? "Beds of 4 ft. Write Field 6 x 50; Tunnel 2 x 40 tunnel."
+                                : "Beds of 1.2 m. Write Field 6 x 15; Tunnel 2 x 12 tunnel.",
+                        before -> feet ? "Field 6 x 50" : "Field 6 x 15",
+                        (typed, before) -> Taken.of("beds", Taken.beds(typed, units))),
                 new Question(
                         "storms",
                         "From which side do storms come? Or none.",
@@ -81,10 +102,11 @@ final class Questions {
                                 Taken.of("stormsFrom", Read.isNone(typed) ? null : (Object) Read.side(typed))),
                 new Question(
                         "stock",
-                        "How many metres of support net are there, and how many tray cells does the bench hold?",
-                        "Without net tall crops can't be netted, without cells nothing is raised in trays. Write 30 and 1000.",
-                        before -> "30 and 1000",
-                        (typed, before) -> Taken.stock(typed)),
+                        "How many " + units.several() + " of support net are there, and how many tray cells does the bench hold?",
+                        "Without net tall crops can't be netted, without cells nothing is raised in trays. Write "
+                                + stock(feet) + ".",
+                        before -> stock(feet),
+                        (typed, before) -> Taken.stock(typed, units)),
                 new Question(
                         "crops",
                         "What do you like to grow? From the crop book, parted by semicolons.",
@@ -142,6 +164,14 @@ final class Questions {
                         "Hands times cool hours of a morning times mornings. Nobody should work on in the heat.",
                         before -> "8",
                         (typed, before) -> Taken.of("cuttingHours", Read.number(typed, "hours", 0, 1000))));
+    }
+
+    private static String temperatures(boolean feet) {
+        return feet ? "79 and 25" : "26 and -4";
+    }
+
+    private static String stock(boolean feet) {
+        return feet ? "100 and 1000" : "30 and 1000";
     }
 
     private static double latitude(Map<String, Object> before) {

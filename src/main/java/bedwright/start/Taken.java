@@ -2,6 +2,8 @@ package bedwright.start;
 
 import bedwright.file.BookFigures;
 import bedwright.file.CropBookFile;
+import bedwright.season.Unit;
+import bedwright.season.Units;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -9,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -21,11 +24,14 @@ final class Taken {
     private static final Pattern TWO = Pattern.compile("(.+?)\\s+and\\s+(.+)");
     private static final Pattern FROM_TO = Pattern.compile("(.+?)\\s+to\\s+(.+)");
     private static final Pattern BLOCK =
-            Pattern.compile("(.+?)\\s+(\\d+)\\s*x\\s*([0-9.]+)(?:\\s*m)?(\\s+tunnel)?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(.+?)\\s+(\\d+)\\s*x\\s*([0-9.]+)(?:\\s*(?:m|ft))?(\\s+tunnel)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern SEASON = Pattern.compile("(.+?)\\s+for\\s+(\\d+)(?:\\s+weeks?)?");
     private static final Pattern CROP = Pattern.compile("(.+?)(?:\\s+(\\d+))?");
     private static final Pattern EVENT = Pattern.compile("(.+?):\\s*(\\d+)(?:\\s+at\\s+(\\S+))?");
     private static final Pattern HOURS = Pattern.compile("(\\S+)\\s*\\+\\s*(\\S+)\\s+at\\s+(\\S+)");
+
+    private static final Set<String> METRES = Set.of("metres", "metre", "meters", "meter", "m", "°c", "c", "metric");
+    private static final Set<String> FEET = Set.of("feet", "foot", "ft", "°f", "f", "inches");
 
     private Taken() {}
 
@@ -56,16 +62,34 @@ final class Taken {
         return String.format(Locale.ROOT, "%02d-%02d", day.getMonthValue(), day.getDayOfMonth());
     }
 
-    static Map<String, Object> temperatures(String typed) {
-        Matcher parts = Read.parts(TWO, typed, "26 and -4");
-        double warmest = Read.number(parts.group(1), "°C by day in the warmest month", 5, 50);
-        double coldest = Read.number(parts.group(2), "°C by night in the coldest month", -40, 25);
+    static Map<String, Object> temperatures(String typed, Units units) {
+        Unit degrees = units.temperature();
+        Matcher parts = Read.parts(TWO, typed, units == Units.FEET ? "79 and 25" : "26 and -4");
+        double warmest = number(parts.group(1), degrees.symbol() + " by day in the warmest month", degrees, 5, 50);
+        double coldest = number(parts.group(2), degrees.symbol() + " by night in the coldest month", degrees, -40, 25);
         if (coldest >= warmest) {
             throw new BadAnswer("The nights of the coldest month can't be as warm as the days of the warmest.");
         }
         Map<String, Object> map = of("warmest", warmest);
         map.put("coldest", coldest);
         return map;
+    }
+
+    /** A number as it is typed, of a range that is given in metric units. */
+    private static double number(String typed, String what, Unit unit, double least, double most) {
+        return Read.number(typed, what, unit.least(least), unit.most(most));
+    }
+
+    /** The word of the answers file. */
+    static String units(String typed) {
+        String word = typed.strip().toLowerCase(Locale.ROOT);
+        if (METRES.contains(word)) {
+            return "metres";
+        }
+        if (FEET.contains(word)) {
+            return "feet";
+        }
+        throw new BadAnswer("\"" + typed.strip() + "\" is neither metres nor feet. Write one of the two.");
     }
 
     static Map<String, Object> season(String typed) {
@@ -76,13 +100,13 @@ final class Taken {
         return map;
     }
 
-    static List<Object> beds(String typed) {
+    static List<Object> beds(String typed, Units units) {
         List<Object> beds = new ArrayList<>();
         for (String block : typed.split(";", -1)) {
-            Matcher parts = Read.parts(BLOCK, block, "Field 6 x 15; Tunnel 2 x 12 tunnel");
+            Matcher parts = Read.parts(BLOCK, block, units == Units.FEET ? "Field 6 x 50; Tunnel 2 x 40 tunnel" : "Field 6 x 15; Tunnel 2 x 12 tunnel");
             Map<String, Object> bed = of("name", parts.group(1));
             bed.put("count", Read.whole(parts.group(2), "a number of beds", 1, 500));
-            bed.put("length", Read.number(parts.group(3), "a length in metres", 0.5, 2000));
+            bed.put("length", number(parts.group(3), "a length in " + units.several(), units.length(), 0.5, 2000));
             if (parts.group(4) != null) {
                 bed.put("tunnel", true);
             }
@@ -91,9 +115,9 @@ final class Taken {
         return beds;
     }
 
-    static Map<String, Object> stock(String typed) {
-        Matcher parts = Read.parts(TWO, typed, "30 and 1000");
-        Map<String, Object> map = of("net", Read.number(parts.group(1), "metres of net", 0, 100000));
+    static Map<String, Object> stock(String typed, Units units) {
+        Matcher parts = Read.parts(TWO, typed, units == Units.FEET ? "100 and 1000" : "30 and 1000");
+        Map<String, Object> map = of("net", number(parts.group(1), units.several() + " of net", units.length(), 0, 100000));
         map.put("bench", Read.whole(parts.group(2), "a number of cells", 0, 10000000));
         return map;
     }

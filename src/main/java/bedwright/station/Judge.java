@@ -1,5 +1,6 @@
 package bedwright.station;
 
+import bedwright.season.Units;
 import bedwright.weather.StationRecord;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,7 +29,7 @@ public final class Judge {
     private final List<Measure> measures;
     private final long seed;
 
-    private Judge(StationRecord record, long seed) {
+    private Judge(StationRecord record, long seed, Units units) {
         this.record = record;
         this.seed = seed;
         isNorthern = new Months(record).isNorthern();
@@ -36,7 +37,7 @@ public final class Judge {
         StationClimate all = StationClimate.of(record, 0);
         double[] lastFrosts = foretold(all).of(Measure.LAST_FROST);
         int usual = lastFrosts.length == 0 ? QUARTER : (int) lastFrosts[lastFrosts.length / 2];
-        measures = Measure.all(seen.beginsCommonYear(), usual);
+        measures = Measure.all(seen.beginsCommonYear(), usual, units.temperature());
     }
 
     /**
@@ -77,7 +78,16 @@ public final class Judge {
      * @throws TooLittleWeather if there are too few years for a climate once one or some are held back
      */
     public static Judgement of(StationRecord record, long seed) {
-        return new Judge(record, seed).judge();
+        return of(record, seed, Units.METRES);
+    }
+
+    /**
+     * Likewise.
+     *
+     * @param units in which what is judged is named
+     */
+    public static Judgement of(StationRecord record, long seed, Units units) {
+        return new Judge(record, seed, units).judge();
     }
 
     private Judgement judge() {

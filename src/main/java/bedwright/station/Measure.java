@@ -2,6 +2,7 @@ package bedwright.station;
 
 import bedwright.climate.DegreeDays;
 import bedwright.season.Crop;
+import bedwright.season.Unit;
 import bedwright.station.FrostSeasons.Turn;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -33,12 +34,12 @@ record Measure(String name, boolean isDay, @Nullable Turn turn, int sown, double
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     /** What is judged in years that begin on a day of the calendar. */
-    static List<Measure> all(LocalDate begins, int usualLastFrost) {
+    static List<Measure> all(LocalDate begins, int usualLastFrost, Unit temperature) {
         List<Measure> all = new ArrayList<>();
         all.add(LAST_FROST);
         all.add(new Measure("first frost of autumn", true, Turn.AUTUMN, 0, 0));
         all.add(new Measure(
-                "degree-days over " + BASE + " °C by " + DAY.format(begins.plusDays(HALF)),
+                "degree-days over " + said(temperature) + " by " + DAY.format(begins.plusDays(HALF)),
                 false,
                 null,
                 0,
@@ -53,6 +54,14 @@ record Measure(String name, boolean isDay, @Nullable Turn turn, int sown, double
                     FIRST_FLOWER));
         }
         return all;
+    }
+
+    private static String said(Unit temperature) {
+        String base = temperature.isPlain()
+                ? String.valueOf(BASE)
+                : String.valueOf(Math.round(temperature.of(BASE)));
+        return base + " "
+                + temperature.symbol();
     }
 
     /** A day's minimum and maximum. */

@@ -1,6 +1,8 @@
 package bedwright.station;
 
 import bedwright.season.Site;
+import bedwright.season.Unit;
+import bedwright.season.Units;
 import bedwright.station.FrostSeasons.Turn;
 import bedwright.weather.StationRecord;
 import java.util.ArrayList;
@@ -59,18 +61,27 @@ public record StationClimate(
     public record Basis(int years, int days, int missing, int windDays, int springs, int autumns) {}
 
     /**
-     * The climate of a record.
+     * The climate of a record, with notes in metric units.
      *
      * @param gustsFrom side from which gusts without direction come, degrees
      * @throws TooLittleWeather if the record has too few years
      */
     public static StationClimate of(StationRecord record, double gustsFrom) {
+        return of(record, gustsFrom, Units.METRES);
+    }
+
+    /**
+     * Likewise.
+     *
+     * @param units in which the notes speak
+     */
+    public static StationClimate of(StationRecord record, double gustsFrom, Units units) {
         Months months = new Months(record);
         List<String> notes = new ArrayList<>();
         FrostFit spring = new FrostFit(record, months.isNorthern(), Turn.SPRING);
         FrostFit autumn = new FrostFit(record, months.isNorthern(), Turn.AUTUMN);
         Site.Frost frost = frost(spring, autumn, notes);
-        List<Site.StormSide> storms = storms(new StormFit(record, gustsFrom), record, gustsFrom, notes);
+        List<Site.StormSide> storms = storms(new StormFit(record, gustsFrom), record, gustsFrom, units.speed(), notes);
         int days = record.daysWithTemperatures();
         Basis basis = new Basis(
                 months.years(), days, record.days() - days, record.daysWithWind(), spring.counted(), autumn.counted());
@@ -79,7 +90,7 @@ public record StationClimate(
                     + " years. Normals may be off by a degree, and frost dates"
                     + " are set wide apart because so few tell little; 30 years are usual.");
         }
-        Trend.of(months).ifPresent(notes::add);
+        Trend.of(months, units.degrees()).ifPresent(notes::add);
         return new StationClimate(
                 rounded(months.meanMin()),
                 rounded(months.meanMax()),
@@ -143,13 +154,19 @@ public record StationClimate(
                 autumnDays == null ? AUTUMN_DAYS : autumnDays);
     }
 
+    private static String said(double metresASecond, Unit speed) {
+        double figure = speed.of(metresASecond);
+        return (speed.isPlain() && figure != Math.rint(figure) ? String.valueOf(figure) : String.valueOf(Math.round(figure)))
+                + " " + speed.symbol();
+    }
+
     private static List<Site.StormSide> storms(
-            StormFit fit, StationRecord record, double gustsFrom, List<String> notes) {
+            StormFit fit, StationRecord record, double gustsFrom, Unit speed, List<String> notes) {
         String west = "from the side of " + Math.round(gustsFrom) + " degrees";
         if (record.kind() == StationRecord.Wind.NONE || record.daysWithWind() < 365) {
             notes.add("The record has no wind" + (record.daysWithWind() > 0 ? " to speak of" : "")
                     + ". Assumed are ten damaging gusts a year in any month, " + west
-                    + ", most often of 17.5 m/s: a guess. Ask the neighbours, and change \"storms\".");
+                    + ", most often of " + said(17.5, speed) + ": a guess. Ask the neighbours, and change \"storms\".");
             return List.of(StormFit.assumed(gustsFrom));
         }
         if (record.kind() == StationRecord.Wind.MEAN) {
@@ -157,8 +174,8 @@ public record StationClimate(
                     + StormFit.GUST_BY_MEAN + " times its mean wind: a rough figure.");
         }
         if (!fit.isMeasured()) {
-            notes.add("The record has " + fit.storms() + " times of gusts over " + Math.round(StormFit.DAMAGING)
-                    + " m/s, too few to tell how strong they get, and the climate has no storms.");
+            notes.add("The record has " + fit.storms() + " times of gusts over " + said(StormFit.DAMAGING, speed)
+                    + ", too few to tell how strong they get, and the climate has no storms.");
             return List.of();
         }
         if (!fit.hasDirections()) {

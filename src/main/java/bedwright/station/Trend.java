@@ -1,5 +1,6 @@
 package bedwright.station;
 
+import bedwright.season.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +14,7 @@ final class Trend {
     private Trend() {}
 
     /** A sentence, where the last twenty whole years are warmer or colder than those before by more than chance does. */
-    static Optional<String> of(Months months) {
+    static Optional<String> of(Months months, Unit degrees) {
         List<Double> means = new ArrayList<>();
         List<Integer> years = new ArrayList<>();
         for (int year = 0; year < months.years(); year++) {
@@ -39,11 +40,12 @@ final class Trend {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "The last %d years are %s by %.1f °C than those before, more than chance does. To plan for what comes,"
+                "The last %d years are %s by %.1f %s than those before, more than chance does. To plan for what comes,"
                         + " take those alone: --from %d.",
                 LAST,
                 difference > 0 ? "warmer" : "colder",
-                Math.abs(difference),
+                degrees.of(Math.abs(difference)),
+                degrees.symbol(),
                 years.get(split)));
     }
 

@@ -85,6 +85,7 @@ final class RandomRecords {
             default -> low + (high - low) * random.nextDouble();
         };
         double rounded = Math.rint(value);
-        return whole && range.holds(rounded) ? rounded : value;
+        // Never -0, which no °F stands for.
+        return (whole && range.holds(rounded) ? rounded : value) + 0.0;
     }
 }

@@ -29,7 +29,7 @@ class WordsTest {
     void unitsAreThoseOfPeople() {
         assertThat(Say.stems(12_340)).isEqualTo("123");
         assertThat(Say.hours(90 * 100_000)).isEqualTo("1.5");
-        assertThat(Say.metres(12_345)).isEqualTo("12.3");
+        assertThat(say.length(12_345)).isEqualTo("12.3");
         assertThat(Say.percent(0.085)).isEqualTo("9 %");
     }
 

@@ -9,6 +9,7 @@ import bedwright.season.Order;
 import bedwright.season.Outlet;
 import bedwright.season.Season;
 import bedwright.season.Site;
+import bedwright.season.Units;
 import bedwright.station.RoughClimate;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -49,6 +50,17 @@ class FirstSeasonTest {
                 new String(AnswersFile.bytes(one), StandardCharsets.UTF_8).replace("10 }]", "10 }, " + block + "]");
         Answers two = AnswersFile.parse("answers", text.getBytes(StandardCharsets.UTF_8));
         return SeasonFile.parse("first", new FirstSeason(two, season(more).site()).bytes("first"));
+    }
+
+    @Test
+    void answersInFeetMakeASeasonInFeet() {
+        Season season = season(FROSTS + ", \"units\": \"feet\", \"warmest\": 79, \"coldest\": 23, \"net\": 100");
+
+        assertThat(season.units()).isEqualTo(Units.FEET);
+        assertThat(season.beds().getFirst().width()).isEqualTo(1.2192);
+        assertThat(season.stock().nets().getFirst().metres()).isEqualTo(30.48);
+        assertThat(season.about()).contains("4 ft wide").doesNotContain(" m ");
+        assertThat(season.site().meanMax()).allSatisfy(max -> assertThat(max).isBetween(-5.0, 27.0));
     }
 
     @Test

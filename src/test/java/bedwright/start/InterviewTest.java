@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import bedwright.file.AnswersFile;
 import bedwright.season.Answers;
+import bedwright.season.Units;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -104,7 +105,7 @@ class InterviewTest {
 
     @Test
     void backPassesOverWhatWasNotAsked() {
-        Answers answers = answered("Rill", LATITUDE, "good.csv", Interview.BACK, "none", "none");
+        Answers answers = answered("Rill", LATITUDE, "", "good.csv", Interview.BACK, "none", "none");
 
         assertThat(answers.station()).isNull();
         assertThat(answers.lastFrost()).isNull();
@@ -113,7 +114,7 @@ class InterviewTest {
     @Test
     void whatIsGoneBackOnIsForgotten() {
         Answers answers =
-                answered("Rill", LATITUDE, "none", "1 May and 1 October", Interview.BACK, Interview.BACK, "good.csv");
+                answered("Rill", LATITUDE, "", "none", "1 May and 1 October", Interview.BACK, Interview.BACK, "good.csv");
 
         assertThat(answers.station()).isEqualTo("good.csv");
         assertThat(answers.lastFrost()).isNull();
@@ -129,7 +130,7 @@ class InterviewTest {
 
     @Test
     void ofAStationNothingIsAskedThatItTells() {
-        answered("Rill", LATITUDE, "good.csv");
+        answered("Rill", LATITUDE, "", "good.csv");
 
         assertThat(said)
                 .doesNotContain(question("frosts").text())
@@ -138,10 +139,41 @@ class InterviewTest {
 
     @Test
     void theTroubleOfAStationsFileIsToldAndTheFileAskedForAgain() {
-        Answers answers = answered("Rill", LATITUDE, "bad.csv", "good.csv");
+        Answers answers = answered("Rill", LATITUDE, "", "bad.csv", "good.csv");
 
         assertThat(answers.station()).isEqualTo("good.csv");
         assertThat(said).contains("Line 3 is cut off.");
+    }
+
+    @Test
+    void whoMeasuresInFeetIsAskedAndAnswersInFeetAndFahrenheit() {
+        Answers answers = answered("Rill", LATITUDE, "feet", "none", "", "86 and 14", "", "Field 2 x 40");
+
+        assertThat(answers.units()).isEqualTo(Units.FEET);
+        assertThat(answers.warmest()).isEqualTo(30);
+        assertThat(answers.coldest()).isEqualTo(-10);
+        assertThat(answers.beds().getFirst().length()).isEqualTo(12.192);
+        assertThat(said).contains("in °F", "length in feet", "[100 and 1000]").doesNotContain("in °C,");
+    }
+
+    @Test
+    void feetThatAreTakenBackAreForgotten() {
+        Answers answers = answered("Rill", LATITUDE, "feet", Interview.BACK, "metres", "none", "", "30 and -10");
+
+        assertThat(answers.units()).isEqualTo(Units.METRES);
+        assertThat(answers.warmest()).isEqualTo(30);
+    }
+
+    @Test
+    void theUsualAnswersInFeetAreTakenToo() {
+        assertThat(answered("", LATITUDE, "ft").beds().getFirst().length()).isEqualTo(15.24);
+    }
+
+    @Test
+    void neitherMetresNorFeetIsAskedAgain() {
+        answered("Rill", LATITUDE, "cubits");
+
+        assertThat(said).contains("\"cubits\" is neither metres nor feet.");
     }
 
     @Test
