@@ -122,9 +122,13 @@ record Account(String file, StationRecord record, StationClimate climate, Units 
                             : String.format(
                                     Locale.ROOT,
                                     "; the strongest of a usual year %.0f %s, of 1 year in 10 %.0f %s",
-                                    units.speed().of(Gusts.strongest(side, aYear, 0.5).orElseThrow()),
+                                    units.speed()
+                                            .of(Gusts.strongest(side, aYear, 0.5)
+                                                    .orElseThrow()),
                                     units.speed().symbol(),
-                                    units.speed().of(Gusts.strongest(side, aYear, 0.9).orElseThrow()),
+                                    units.speed()
+                                            .of(Gusts.strongest(side, aYear, 0.9)
+                                                    .orElseThrow()),
                                     units.speed().symbol()),
                     record.kind() == StationRecord.Wind.NONE
                             ? " (assumed)"

@@ -179,8 +179,8 @@ final class WeatherCommand implements Callable<Integer> {
 
     private Season put(Season season, StationClimate climate) {
         Site before = season.site();
-        Site site = climate.site(
-                latitude == null ? before.latitude() : latitude, before.badSeedBed(), before.hardWinter());
+        Site site =
+                climate.site(latitude == null ? before.latitude() : latitude, before.badSeedBed(), before.hardWinter());
         return season.with(SitePart.rounded(site, season.units()));
     }
 }

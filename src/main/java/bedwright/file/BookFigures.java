@@ -227,11 +227,11 @@ public final class BookFigures {
         all.add(new Given(method, key, what, said(value, part.shape()), part.unit(), figure));
     }
 
-
     /** In other units than the book's own, with no more digits than a figure of the book can mean. */
     private static String said(Object value, Shape shape) {
         return shape instanceof Shape.Decimal decimal && !decimal.unit().isPlain()
-                ? Words.number(BigDecimal.valueOf(decimal.unit().of((Double) value)).round(DIGITS))
+                ? Words.number(
+                        BigDecimal.valueOf(decimal.unit().of((Double) value)).round(DIGITS))
                 : Unbinder.text(value, shape);
     }
 }

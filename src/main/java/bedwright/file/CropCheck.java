@@ -175,8 +175,8 @@ final class CropCheck {
     private void marks(String path, String key, String late, double lateSum, String before, String early, double sum) {
         flaws.add(
                 path + "/" + key,
-                "From sowing, " + late + " comes at " + sum(lateSum) + ", before " + early + " at "
-                        + sum(sum) + ". All are counted from sowing: change one of them.",
+                "From sowing, " + late + " comes at " + sum(lateSum) + ", before " + early + " at " + sum(sum)
+                        + ". All are counted from sowing: change one of them.",
                 path + "/" + before,
                 path + "/pinch");
     }

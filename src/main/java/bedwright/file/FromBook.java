@@ -224,8 +224,8 @@ final class FromBook {
             }
         }
         addStems(stems, figures);
-        Node.Group base =
-                Overlay.placed(Unbinder.group(method.with(method.kinds(), method.net(), figures), units), named.place());
+        Node.Group base = Overlay.placed(
+                Unbinder.group(method.with(method.kinds(), method.net(), figures), units), named.place());
         boolean cut = entry instanceof Node.Group group && group.cut();
         String label = "entry " + (number + 1) + " of \"methods\" (" + Words.quoted(method.name()) + ")";
         return new Node.Group(entry.place(), overlay.over(base, own, layout, path, label), cut);

@@ -96,7 +96,8 @@ final class Scalars {
         BigDecimal value = exact(number.text());
         if (value == null) {
             return new Read.Wrong(asked.label() + " is " + Words.shortened(number.text())
-                    + ", which is out of any range. Write a whole number" + range(shape.range(), asked.fact().unit()) + ".");
+                    + ", which is out of any range. Write a whole number"
+                    + range(shape.range(), asked.fact().unit()) + ".");
         }
         if (value.stripTrailingZeros().scale() > 0) {
             return wrong(node, shape, asked, " Leave off what is behind the point.");
@@ -124,9 +125,8 @@ final class Scalars {
                     + ".");
         }
         BigDecimal exact = shape.unit().isPlain() ? null : exact(number.text());
-        double metric = shape.unit().isPlain()
-                ? value
-                : shape.unit().metric(exact == null ? BigDecimal.valueOf(value) : exact);
+        double metric =
+                shape.unit().isPlain() ? value : shape.unit().metric(exact == null ? BigDecimal.valueOf(value) : exact);
         return shape.holds(value, metric) ? new Read.Value(metric) : outOfRange(number, shape.range(), unit, asked);
     }
 

@@ -158,9 +158,7 @@ public final class Schema {
     }
 
     private static String description(Layout.Part part) {
-        return part.unit().isEmpty()
-                ? part.fact().value()
-                : part.fact().value() + " (" + part.unit() + ")";
+        return part.unit().isEmpty() ? part.fact().value() : part.fact().value() + " (" + part.unit() + ")";
     }
 
     private List<Node.Member> shape(Shape shape, Units units) {
@@ -216,7 +214,8 @@ public final class Schema {
         List<Node.Member> members = new ArrayList<>();
         members.add(text("type", "object"));
         members.add(Unbinder.member("propertyNames", new Node.Group(Place.START, shape(named.key(), units), false)));
-        members.add(Unbinder.member("additionalProperties", new Node.Group(Place.START, shape(widest(named), units), false)));
+        members.add(Unbinder.member(
+                "additionalProperties", new Node.Group(Place.START, shape(widest(named), units), false)));
         addCounts(members, "minProperties", named.least(), "maxProperties", named.most());
         return members;
     }
@@ -276,7 +275,8 @@ public final class Schema {
     }
 
     private static String name(Class<? extends Record> type, Units units) {
-        String plain = type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
+        String plain =
+                type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
         return units == Units.METRES ? plain : plain + "-in-" + Words.word(units);
     }
 

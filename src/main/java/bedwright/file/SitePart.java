@@ -58,10 +58,11 @@ public final class SitePart {
                         .toList());
             case Node.Many many ->
                 new Node.Many(
-                        many.place(), many.entries().stream().map(SitePart::rounded).toList(), false);
+                        many.place(),
+                        many.entries().stream().map(SitePart::rounded).toList(),
+                        false);
             case Node.Number number ->
-                Unbinder.number(
-                        Words.number(new BigDecimal(number.text()).setScale(DIGITS, RoundingMode.HALF_EVEN)));
+                Unbinder.number(Words.number(new BigDecimal(number.text()).setScale(DIGITS, RoundingMode.HALF_EVEN)));
             default -> node;
         };
     }

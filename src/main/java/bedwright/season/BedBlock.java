@@ -32,7 +32,13 @@ public record BedBlock(
         @Fact(value = "Width of each bed", unit = "m", small = true, min = 0.1, max = 20, byDefault = "1.2")
         double width,
 
-        @Fact(value = "Width of the path between two beds", unit = "m", small = true, min = 0, max = 50, byDefault = "0.5")
+        @Fact(
+                value = "Width of the path between two beds",
+                unit = "m",
+                small = true,
+                min = 0,
+                max = 50,
+                byDefault = "0.5")
         double path,
 
         @Fact("The tunnel or house over these beds, if there is one") @Nullable
@@ -62,7 +68,12 @@ public record BedBlock(
                     byDefault = "2")
             double warmth,
 
-            @Fact(value = "Degrees of frost that it keeps off", unit = "°C difference", min = 0, max = 20, byDefault = "2")
+            @Fact(
+                    value = "Degrees of frost that it keeps off",
+                    unit = "°C difference",
+                    min = 0,
+                    max = 20,
+                    byDefault = "2")
             double protects,
 
             @Fact(value = "Share of a gust's speed that reaches the plants", min = 0, max = 1, byDefault = "0.2")

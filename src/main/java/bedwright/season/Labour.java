@@ -96,6 +96,11 @@ public record Labour(
                     byDefault = "0")
             int setUp,
 
-            @Fact(value = "Minutes for each unit: a metre (in a file in feet: a foot), 100 plants or 100 cells", unit = "min", each = true, min = 0, max = 10000)
+            @Fact(
+                    value = "Minutes for each unit: a metre (in a file in feet: a foot), 100 plants or 100 cells",
+                    unit = "min",
+                    each = true,
+                    min = 0,
+                    max = 10000)
             double minutes) {}
 }

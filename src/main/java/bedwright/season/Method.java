@@ -88,7 +88,8 @@ public record Method(
         @Fact(value = "Distance of plants in the row", unit = "m", small = true, min = 0.005, max = 10)
         double spacing,
 
-        @Fact(value = "Height when in full flower; left out: the crop's", unit = "m", small = true, min = 0.05, max = 5) @Nullable
+        @Fact(value = "Height when in full flower; left out: the crop's", unit = "m", small = true, min = 0.05, max = 5)
+        @Nullable
         Double height,
 
         @Fact(

@@ -17,8 +17,9 @@ public record Season(
         String about,
 
         @Fact(
-                value = "Units of this file: metres (with °C and m/s) or feet (with inches for what is small, °F and miles"
-                        + " an hour)",
+                value =
+                        "Units of this file: metres (with °C and m/s) or feet (with inches for what is small, °F and miles"
+                                + " an hour)",
                 byDefault = "\"metres\"")
         Units units,
 

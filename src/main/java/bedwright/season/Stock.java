@@ -35,10 +35,20 @@ public record Stock(
             @Fact(value = "Length owned, one layer", unit = "m", inFeet = "feet", min = 0, max = 1000000)
             double metres,
 
-            @Fact(value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought", unit = "money", each = true, min = 0) @Nullable
+            @Fact(
+                    value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought",
+                    unit = "money",
+                    each = true,
+                    min = 0)
+            @Nullable
             Double buy,
 
-            @Fact(value = "Wear of a metre (in a file in feet: a foot), each time it is used", unit = "money", each = true, min = 0, byDefault = "0")
+            @Fact(
+                    value = "Wear of a metre (in a file in feet: a foot), each time it is used",
+                    unit = "money",
+                    each = true,
+                    min = 0,
+                    byDefault = "0")
             double wear,
 
             @Fact(
@@ -53,13 +63,28 @@ public record Stock(
             @Fact(value = "Length owned", unit = "m", inFeet = "feet", min = 0, max = 1000000)
             double metres,
 
-            @Fact(value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought", unit = "money", each = true, min = 0) @Nullable
+            @Fact(
+                    value = "Price of a metre (in a file in feet: a foot) more; left out: none can be bought",
+                    unit = "money",
+                    each = true,
+                    min = 0)
+            @Nullable
             Double buy,
 
-            @Fact(value = "Wear of a metre (in a file in feet: a foot), each time it is used", unit = "money", each = true, min = 0, byDefault = "0")
+            @Fact(
+                    value = "Wear of a metre (in a file in feet: a foot), each time it is used",
+                    unit = "money",
+                    each = true,
+                    min = 0,
+                    byDefault = "0")
             double wear,
 
-            @Fact(value = "Degrees of frost that it keeps off", unit = "°C difference", min = 0, max = 20, byDefault = "2")
+            @Fact(
+                    value = "Degrees of frost that it keeps off",
+                    unit = "°C difference",
+                    min = 0,
+                    max = 20,
+                    byDefault = "2")
             double protects,
 
             @Fact(value = "Share of the pests that it lets through", min = 0, max = 1, byDefault = "0.1")

@@ -59,7 +59,8 @@ final class BedsBand implements Band {
     public String description() {
         return Say.count(plantings.size(), "planting", "plantings") + " on "
                 + Say.count(season.allBeds().size(), "bed", "beds")
-                + ". The table names each one's bed, weeks and " + season.units().several() + ".";
+                + ". The table names each one's bed, weeks and "
+                + season.units().several() + ".";
     }
 
     private double height(BedRow bedRow) {
@@ -129,8 +130,8 @@ final class BedsBand implements Band {
                         piece.to() >= season.weeks() ? "after the season" : say.shortWeek(piece.to())));
             }
         }
-        List<List<String>> totals =
-                List.of(List.of("All beds", "", season.units().several() + " × weeks", "", "", say.length(metreWeeks), "", ""));
+        List<List<String>> totals = List.of(
+                List.of("All beds", "", season.units().several() + " × weeks", "", "", say.length(metreWeeks), "", ""));
         return new Table("beds-table", "Where along its bed each planting lies, and when", columns, texts, totals);
     }
 }

@@ -89,7 +89,8 @@ final class GroundPlan {
             draw(svg, bed, side);
         }
         for (Windbreak windbreak : season.windbreaks()) {
-            String about = windbreak.name() + ", " + say.lengthWithUnit(1000 * windbreak.height()) + " high, " + density(windbreak);
+            String about = windbreak.name() + ", " + say.lengthWithUnit(1000 * windbreak.height()) + " high, "
+                    + density(windbreak);
             svg.mark("mark", about)
                     .line(x(windbreak.from()), y(windbreak.from()), x(windbreak.to()), y(windbreak.to()), "break")
                     .line(x(windbreak.from()), y(windbreak.from()), x(windbreak.to()), y(windbreak.to()), "gap")
@@ -217,7 +218,11 @@ final class GroundPlan {
         svg.line(start, bottom - 6, end, bottom - 6, "ink");
         svg.line(start, bottom - 9, start, bottom - 3, "ink");
         svg.line(end, bottom - 9, end, bottom - 3, "ink");
-        svg.text((start + end) / 2, bottom - 10, "mid", Say.whole(length) + " " + say.lengths().symbol());
+        svg.text(
+                (start + end) / 2,
+                bottom - 10,
+                "mid",
+                Say.whole(length) + " " + say.lengths().symbol());
     }
 
     /** Beds with their shelter from each side. */
@@ -231,7 +236,9 @@ final class GroundPlan {
         List<List<String>> rows = new ArrayList<>();
         for (Bed bed : beds) {
             List<String> row = new ArrayList<>(List.of(
-                    bed.name(), say.length(1000 * bed.block().length()), bed.block().tunnel() == null ? "" : "yes"));
+                    bed.name(),
+                    say.length(1000 * bed.block().length()),
+                    bed.block().tunnel() == null ? "" : "yes"));
             for (Site.StormSide side : season.site().storms()) {
                 row.add(Say.percent(Shelter.relativeSpeed(season, bed, side.from())));
             }

@@ -1,9 +1,9 @@
 package bedwright.sheet;
 
-import bedwright.season.Unit;
 import bedwright.season.Pest;
 import bedwright.season.Season;
 import bedwright.season.Site;
+import bedwright.season.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -37,7 +37,8 @@ final class RiskBand implements Band {
 
     @Override
     public String caption() {
-        return "Frost: the chance that a frost (" + freezing() + ", in the open) is still to come in spring, or has come in autumn."
+        return "Frost: the chance that a frost (" + freezing()
+                + ", in the open) is still to come in spring, or has come in autumn."
                 + " Gusts: the chance of at least one damaging gust from that side in the week. Pests: the share that"
                 + " each takes in a week of what it loves, uncovered and beside the rough grass, in a usual year.";
     }

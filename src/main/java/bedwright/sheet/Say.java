@@ -1,9 +1,9 @@
 package bedwright.sheet;
 
 import bedwright.plan.Grains;
-import bedwright.season.Unit;
 import bedwright.season.Rounding;
 import bedwright.season.Season;
+import bedwright.season.Unit;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;

@@ -35,7 +35,8 @@ final class StockBand implements Band {
     @Override
     public String caption() {
         return "What is in use each week; the thick line is what is owned, and what goes beyond it is to be bought."
-                + " Trays and bench are counted in cells, nets and cover in " + season.units().several() + ".";
+                + " Trays and bench are counted in cells, nets and cover in "
+                + season.units().several() + ".";
     }
 
     @Override
@@ -129,7 +130,8 @@ final class StockBand implements Band {
         List<Table.Column> columns = new ArrayList<>();
         columns.add(Table.Column.text("Week"));
         for (Outcome.StockUse stock : stocks) {
-            columns.add(Table.Column.number(name(stock) + (isCells(stock) ? ", cells" : ", " + say.lengths().symbol())));
+            columns.add(Table.Column.number(name(stock)
+                    + (isCells(stock) ? ", cells" : ", " + say.lengths().symbol())));
         }
         List<List<String>> rows = new ArrayList<>();
         for (int w = 0; w < season.weeks(); w++) {

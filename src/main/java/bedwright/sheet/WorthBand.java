@@ -37,7 +37,8 @@ final class WorthBand implements Band {
 
     @Override
     public String caption() {
-        return "By week, what the best possible would gain by one more " + season.units().one() + " of bed, net or cover, hour, or cell, each on"
+        return "By week, what the best possible would gain by one more "
+                + season.units().one() + " of bed, net or cover, hour, or cell, each on"
                 + " a scale of its own up to the figure at the right; where nothing stands there is enough of it. Beds of"
                 + " one block stand together. What a bed brings over the season is shared out among its weeks in one of"
                 + " several ways that would do. An estimate of what it would add to this plan, which may gain more or"
@@ -69,13 +70,17 @@ final class WorthBand implements Band {
                     .mapToDouble(Double::doubleValue)
                     .max()
                     .orElse(0);
-            Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name(worth), words.money(words.written(worth, most)));
+            Strip strip =
+                    Strip.of(axis, top, STRIP, most).frame(svg, name(worth), words.money(words.written(worth, most)));
             svg.path(strip.between(w -> 0, worth.weeks()::get), "use");
             for (int w = 0; w < axis.weeks(); w++) {
                 double each = worth.weeks().get(w);
                 if (each > 0) {
-                    strip.hover(svg, w, say.week(w) + ", " + words.one(worth) + ": about "
-                            + words.money(words.written(worth, each)));
+                    strip.hover(
+                            svg,
+                            w,
+                            say.week(w) + ", " + words.one(worth) + ": about "
+                                    + words.money(words.written(worth, each)));
                 }
             }
         }

@@ -136,7 +136,8 @@ public final class FirstSeason {
                             + " late in one year of ten; the records of a weather station tell more.");
         }
         if (answers.stormsFrom() != null && answers.station() == null) {
-            said.add("Of storms, ten damaging gusts a year are assumed, in any month, most often of " + usual.gust + ".");
+            said.add("Of storms, ten damaging gusts a year are assumed, in any month, most often of " + usual.gust
+                    + ".");
         }
         said.add(
                 "There is no windbreak, no rough grass, no pest, no row cover, and no bed has a history: add \"windbreaks\","

@@ -102,7 +102,8 @@ final class Questions {
                                 Taken.of("stormsFrom", Read.isNone(typed) ? null : (Object) Read.side(typed))),
                 new Question(
                         "stock",
-                        "How many " + units.several() + " of support net are there, and how many tray cells does the bench hold?",
+                        "How many " + units.several()
+                                + " of support net are there, and how many tray cells does the bench hold?",
                         "Without net tall crops can't be netted, without cells nothing is raised in trays. Write "
                                 + stock(feet) + ".",
                         before -> stock(feet),

@@ -23,8 +23,8 @@ final class Taken {
     private static final Pattern AMOUNT_AT = Pattern.compile("(\\S+)(?:\\s+at\\s+(\\S+))?");
     private static final Pattern TWO = Pattern.compile("(.+?)\\s+and\\s+(.+)");
     private static final Pattern FROM_TO = Pattern.compile("(.+?)\\s+to\\s+(.+)");
-    private static final Pattern BLOCK =
-            Pattern.compile("(.+?)\\s+(\\d+)\\s*x\\s*([0-9.]+)(?:\\s*(?:m|ft))?(\\s+tunnel)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BLOCK = Pattern.compile(
+            "(.+?)\\s+(\\d+)\\s*x\\s*([0-9.]+)(?:\\s*(?:m|ft))?(\\s+tunnel)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern SEASON = Pattern.compile("(.+?)\\s+for\\s+(\\d+)(?:\\s+weeks?)?");
     private static final Pattern CROP = Pattern.compile("(.+?)(?:\\s+(\\d+))?");
     private static final Pattern EVENT = Pattern.compile("(.+?):\\s*(\\d+)(?:\\s+at\\s+(\\S+))?");
@@ -103,7 +103,10 @@ final class Taken {
     static List<Object> beds(String typed, Units units) {
         List<Object> beds = new ArrayList<>();
         for (String block : typed.split(";", -1)) {
-            Matcher parts = Read.parts(BLOCK, block, units == Units.FEET ? "Field 6 x 50; Tunnel 2 x 40 tunnel" : "Field 6 x 15; Tunnel 2 x 12 tunnel");
+            Matcher parts = Read.parts(
+                    BLOCK,
+                    block,
+                    units == Units.FEET ? "Field 6 x 50; Tunnel 2 x 40 tunnel" : "Field 6 x 15; Tunnel 2 x 12 tunnel");
             Map<String, Object> bed = of("name", parts.group(1));
             bed.put("count", Read.whole(parts.group(2), "a number of beds", 1, 500));
             bed.put("length", number(parts.group(3), "a length in " + units.several(), units.length(), 0.5, 2000));
@@ -117,7 +120,8 @@ final class Taken {
 
     static Map<String, Object> stock(String typed, Units units) {
         Matcher parts = Read.parts(TWO, typed, units == Units.FEET ? "100 and 1000" : "30 and 1000");
-        Map<String, Object> map = of("net", number(parts.group(1), units.several() + " of net", units.length(), 0, 100000));
+        Map<String, Object> map =
+                of("net", number(parts.group(1), units.several() + " of net", units.length(), 0, 100000));
         map.put("bench", Read.whole(parts.group(2), "a number of cells", 0, 10000000));
         return map;
     }

@@ -57,11 +57,8 @@ record Measure(String name, boolean isDay, @Nullable Turn turn, int sown, double
     }
 
     private static String said(Unit temperature) {
-        String base = temperature.isPlain()
-                ? String.valueOf(BASE)
-                : String.valueOf(Math.round(temperature.of(BASE)));
-        return base + " "
-                + temperature.symbol();
+        String base = temperature.isPlain() ? String.valueOf(BASE) : String.valueOf(Math.round(temperature.of(BASE)));
+        return base + " " + temperature.symbol();
     }
 
     /** A day's minimum and maximum. */

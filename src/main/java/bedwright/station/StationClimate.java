@@ -156,7 +156,9 @@ public record StationClimate(
 
     private static String said(double metresASecond, Unit speed) {
         double figure = speed.of(metresASecond);
-        return (speed.isPlain() && figure != Math.rint(figure) ? String.valueOf(figure) : String.valueOf(Math.round(figure)))
+        return (speed.isPlain() && figure != Math.rint(figure)
+                        ? String.valueOf(figure)
+                        : String.valueOf(Math.round(figure)))
                 + " " + speed.symbol();
     }
 

@@ -33,7 +33,8 @@ class FeetOnTheScreenTest {
 
     private Path planned(Path season, String name) {
         Path out = folder.resolve(name);
-        assertThat(Ran.of("plan", season, "--moves", 2000, "--seed", 3, "--out", out).code())
+        assertThat(Ran.of("plan", season, "--moves", 2000, "--seed", 3, "--out", out)
+                        .code())
                 .isZero();
         return out;
     }
@@ -98,10 +99,10 @@ class FeetOnTheScreenTest {
 
     @Test
     void aStationsClimateIsToldAndPastedInFahrenheitOnRequest() throws IOException {
-        Ran weather = Ran.of(
-                "weather", "problems/stations/new-york.csv", "--latitude", "40.8", "--units", "feet");
+        Ran weather = Ran.of("weather", "problems/stations/new-york.csv", "--latitude", "40.8", "--units", "feet");
         String site = weather.out().substring(weather.out().indexOf("{"));
-        String pasted = Files.readString(feet).replaceFirst("(?s)\"site\": \\{.*?\n  \\},", site.substring(1, site.lastIndexOf('}')) + ",");
+        String pasted = Files.readString(feet)
+                .replaceFirst("(?s)\"site\": \\{.*?\n  \\},", site.substring(1, site.lastIndexOf('}')) + ",");
 
         assertThat(weather.out()).doesNotContain("°C").contains("°F");
         assertThat(SeasonFile.parse("pasted", pasted.getBytes(UTF_8)).site().meanMin())

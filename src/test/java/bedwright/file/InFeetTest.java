@@ -45,7 +45,9 @@ class InFeetTest {
         collect(Season.class, new LinkedHashSet<>(), changed);
 
         for (String key : changed) {
-            assertThat(FEET).as("a season file in feet with a figure for every key").contains("\"" + key + "\"");
+            assertThat(FEET)
+                    .as("a season file in feet with a figure for every key")
+                    .contains("\"" + key + "\"");
         }
     }
 
@@ -77,8 +79,19 @@ class InFeetTest {
 
         assertThat(plain)
                 .containsExactlyInAnyOrder(
-                        "", "weeks", "degrees", "gusts/week", "hours", "days", "money", "stems", "plants", "cells",
-                        "bouquets", "min", "years");
+                        "",
+                        "weeks",
+                        "degrees",
+                        "gusts/week",
+                        "hours",
+                        "days",
+                        "money",
+                        "stems",
+                        "plants",
+                        "cells",
+                        "bouquets",
+                        "min",
+                        "years");
     }
 
     private static void plainUnits(Class<? extends Record> type, Set<Class<?>> seen, Set<String> plain) {
@@ -92,7 +105,8 @@ class InFeetTest {
     private static void plainUnits(Layout.Part part, Shape shape, Set<Class<?>> seen, Set<String> plain) {
         switch (shape) {
             case Shape.Whole whole -> plain.add(part.fact().unit());
-            case Shape.Decimal decimal when decimal.unit().isPlain() -> plain.add(decimal.unit().symbol());
+            case Shape.Decimal decimal
+            when decimal.unit().isPlain() -> plain.add(decimal.unit().symbol());
             case Shape.Group group -> plainUnits(group.type(), seen, plain);
             case Shape.Many many -> plainUnits(part, many.each(), seen, plain);
             case Shape.Named named -> plainUnits(part, named.each(), seen, plain);
@@ -166,9 +180,9 @@ class InFeetTest {
     void ofAMistypedUnitOnlyTheWordIsAtFault() {
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> parse(FEET.replace("\"feet\",", "\"fete\",")))
-                .satisfies(faulty -> assertThat(faulty.faults()).singleElement().satisfies(fault -> assertThat(
-                                fault.message())
-                        .contains("Did you mean \"feet\"?")));
+                .satisfies(faulty -> assertThat(faulty.faults())
+                        .singleElement()
+                        .satisfies(fault -> assertThat(fault.message()).contains("Did you mean \"feet\"?")));
     }
 
     @ParameterizedTest
@@ -176,9 +190,9 @@ class InFeetTest {
     void absurdFiguresAreRefusedOrTakenForNothing(String figure) {
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> parse(FEET.replace("\"spacing\": 9", "\"spacing\": " + figure)))
-                .satisfies(faulty -> assertThat(faulty.faults()).singleElement().satisfies(fault -> assertThat(
-                                fault.path())
-                        .isEqualTo("/crops/0/methods/0/spacing")));
+                .satisfies(faulty -> assertThat(faulty.faults())
+                        .singleElement()
+                        .satisfies(fault -> assertThat(fault.path()).isEqualTo("/crops/0/methods/0/spacing")));
     }
 
     @Test

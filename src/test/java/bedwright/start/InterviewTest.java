@@ -113,8 +113,8 @@ class InterviewTest {
 
     @Test
     void whatIsGoneBackOnIsForgotten() {
-        Answers answers =
-                answered("Rill", LATITUDE, "", "none", "1 May and 1 October", Interview.BACK, Interview.BACK, "good.csv");
+        Answers answers = answered(
+                "Rill", LATITUDE, "", "none", "1 May and 1 October", Interview.BACK, Interview.BACK, "good.csv");
 
         assertThat(answers.station()).isEqualTo("good.csv");
         assertThat(answers.lastFrost()).isNull();
