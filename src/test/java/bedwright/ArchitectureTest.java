@@ -58,12 +58,25 @@ class ArchitectureTest {
         MAY_KNOW.put("plan", Set.of("season", "climate", "growth", "recheck"));
         MAY_KNOW.put("compare", Set.of("season", "climate", "growth", "recheck", "plan"));
         MAY_KNOW.put("sheet", Set.of("season", "file", "climate", "growth", "plan", "compare"));
+        MAY_KNOW.put("calendar", Set.of("season", "growth", "sheet"));
         MAY_KNOW.put("page", Set.of("season", "file", "climate", "growth", "plan", "compare", "sheet"));
         MAY_KNOW.put(
                 "command",
                 Set.of(
-                        "season", "weather", "log", "file", "climate", "station", "start", "growth", "recheck", "plan",
-                        "compare", "sheet", "page"));
+                        "season",
+                        "weather",
+                        "log",
+                        "file",
+                        "climate",
+                        "station",
+                        "start",
+                        "growth",
+                        "recheck",
+                        "plan",
+                        "compare",
+                        "sheet",
+                        "calendar",
+                        "page"));
     }
 
     @ArchTest

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             PromiseCommand.class,
             RecheckCommand.class,
             SheetCommand.class,
+            CalendarCommand.class,
             SchemaCommand.class
         })
 public final class Main implements Runnable {

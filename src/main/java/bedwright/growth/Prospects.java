@@ -1,14 +1,18 @@
 package bedwright.growth;
 
 import bedwright.climate.PossibleSeason;
+import bedwright.season.Bed;
 import bedwright.season.Crop;
+import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
 import bedwright.season.Season;
+import bedwright.season.Standing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Tells what to expect of single plantings, by the same formulas as the {@link ProspectTable}. */
 public final class Prospects {
@@ -33,11 +37,45 @@ public final class Prospects {
      * @param sowWeek week of sowing, setting or starting in trays
      */
     public Prospect expect(int crop, int method, int plants, int bed, int sowWeek) {
+        return expect(crop, method, plants, bed, sowWeek, null);
+    }
+
+    /**
+     * What to expect of one lot of a planting that is kept in a plan of this season, or of a planting that stands. Of
+     * one whose stems are written out nothing is worked out.
+     *
+     * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
+     */
+    public Prospect expect(KeptPlanting kept) {
+        List<Crop> crops = world.season.crops();
+        int crop = index(crops.stream().map(Crop::name).toList(), "crop", kept.crop());
+        int method = index(
+                crops.get(crop).methods().stream().map(Method::name).toList(),
+                "method of " + kept.crop(),
+                kept.method());
+        int bed = index(world.season.allBeds().stream().map(Bed::name).toList(), "bed", kept.bed());
+        Integer entry = kept.standing();
+        Standing standing = entry == null ? null : world.season.standing().get(entry - 1);
+        if (standing != null && standing.isWritten()) {
+            throw new IllegalArgumentException("The stems of planting " + kept.number() + " are written out");
+        }
+        return expect(crop, method, kept.plants() / kept.lots(), bed, world.season.weekOf(kept.sown()), standing);
+    }
+
+    private static int index(List<String> names, String what, String name) {
+        int index = names.indexOf(name);
+        if (index < 0) {
+            throw new IllegalArgumentException("The season has no " + what + " named " + name);
+        }
+        return index;
+    }
+
+    private Prospect expect(int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing) {
         Crop kind = world.season.crops().get(crop);
         Method way = kind.methods().get(method);
         Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));
-        Grown grown = Grown.of(world, crop, way, sowWeek, null, place.warmth());
-        Needs needs = new Needs(world.season, kind, way, grown.calendar, plants, false);
+        Grown grown = Grown.of(world, crop, way, sowWeek, standing, place.warmth());
+        Needs needs = new Needs(world.season, kind, way, grown.calendar, plants, standing != null);
         List<Prospect.Surviving> surviving = new ArrayList<>();
         int[] firstCuts = new int[world.seasons.size()];
         for (int k = 0; k < firstCuts.length; k++) {
@@ -45,13 +83,14 @@ public final class Prospects {
             firstCuts[k] = dayOrNone(development.firstCut);
             surviving.add(surviving(grown, place, world.seasons.get(k), development, k));
         }
-        Row row = new Row(world.season, needs, grown.calendar, false, Row.Stems.of(grown, place, plants));
+        boolean inTheGround = standing != null && standing.clock() != null;
+        Row row = new Row(world.season, needs, grown.calendar, inTheGround, Row.Stems.of(grown, place, plants));
         List<String> paths = new ArrayList<>();
         int[][][] stems = stems(row, paths);
         return new Prospect(
                 plants,
-                needs.millimetres(),
-                needs.cells(),
+                row.millimetres,
+                row.cells,
                 grown.start.sowDay(),
                 grown.start.groundDay(),
                 dayOrNone(grown.normal.emergence),

@@ -10,7 +10,7 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 
 /** Figures and dates as a grower reads them. The same in every locale. */
-final class Say {
+public final class Say {
     /** A season longer than this meets the same date twice, so that dates need their year. */
     private static final int DAYS_WITHOUT_YEAR = 365;
 
@@ -27,7 +27,7 @@ final class Say {
     }
 
     /** A whole number, halves up, with commas between thousands. */
-    static String whole(double value) {
+    public static String whole(double value) {
         long rounded = value < 0 ? -Rounding.halfUp(-value) : Rounding.halfUp(value);
         String digits = Long.toString(Math.abs(rounded));
         StringBuilder text = new StringBuilder(rounded < 0 ? "−" : "");
@@ -41,7 +41,7 @@ final class Say {
     }
 
     /** A number with one decimal, which is left out where it is 0. */
-    static String tenth(double value) {
+    public static String tenth(double value) {
         long tenths = Rounding.halfUp(Math.abs(value) * 10);
         String sign = value < 0 && tenths > 0 ? "−" : "";
         long ones = tenths / 10;
@@ -96,7 +96,7 @@ final class Say {
     }
 
     /** "1 week", "3 weeks". */
-    static String count(long count, String one, String more) {
+    public static String count(long count, String one, String more) {
         return whole(count) + " " + (count == 1 ? one : more);
     }
 
