@@ -46,7 +46,8 @@ class SeasonCalendarTest {
 
     private static SeasonCalendar calendar(Plan plan, SeasonCalendar... former) {
         Map<String, String> before = former.length == 0 ? Map.of() : Map.of("", former[0].text());
-        return Objects.requireNonNull(SeasonCalendar.of(plan, SeasonCalendar.Split.NONE, before).get(""));
+        return Objects.requireNonNull(
+                SeasonCalendar.of(plan, SeasonCalendar.Split.NONE, before).get(""));
     }
 
     private static Plan with(Plan plan, UnaryOperator<List<KeptPlanting>> change) {
