@@ -44,12 +44,18 @@ record Document<T extends Record>(String name, Node root, T record) {
         if (written == null) {
             throw new FaultyFile(faults);
         }
+        WrongSort.of(name, written, type).ifPresent(fault -> {
+            throw new FaultyFile(List.of(fault));
+        });
         FromBook.Filled filled = filling.apply(written);
         faults.addAll(filled.faults());
         Node root = filled.root();
         Binder binder = new Binder(name, FileUnits.of(root));
         T record = binder.bind(root, type);
-        faults.addAll(binder.faults());
+        // Where the syntax breaks within a number, what was read of it is not what was meant.
+        binder.faults().stream()
+                .filter(fault -> tree.whole() || !isToldAt(fault.place(), tree.faults()))
+                .forEach(faults::add);
         // Of a file that breaks off nobody knows what the rest would have said.
         if (tree.whole()) {
             Set<String> doubtful = new LinkedHashSet<>(binder.doubtful());
@@ -64,6 +70,10 @@ record Document<T extends Record>(String name, Node root, T record) {
             throw new FaultyFile(faults);
         }
         return new Document<>(name, root, record);
+    }
+
+    private static boolean isToldAt(Place place, List<Fault> faults) {
+        return faults.stream().anyMatch(fault -> fault.place().equals(place));
     }
 
     /** Flaws with the places at which they show in this file. */

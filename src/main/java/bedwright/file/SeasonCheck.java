@@ -16,6 +16,7 @@ final class SeasonCheck {
         new CropCheck(season, known, flaws).run();
         new DemandCheck(season, known, days, flaws).run();
         new StandingCheck(season, known, days, flaws).run();
+        new StandingRoom(season, flaws).run();
         return flaws.found();
     }
 }

@@ -221,23 +221,9 @@ record SyntaxFault(int offset, String said, int other) {
             }
             String word = new String(json, start, at - start);
             if (!word.matches("true|false|null|-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][-+]?[0-9]+)?")) {
-                found = new SyntaxFault(start, wrongWord(word));
+                found = new SyntaxFault(start, WrongWord.said(word, open.isEmpty()));
             }
             afterValue();
-        }
-
-        private String wrongWord(String word) {
-            String shown = Words.shortened(word);
-            if (word.matches("[-+.0-9].*")) {
-                return "The number " + shown + " is not written as numbers are here: digits with a point, as in 0.5, 12"
-                        + " or -3.25, without a unit, a plus sign or zeros in front.";
-            }
-            if (word.matches("(?i)true|yes|on|false|no|off|null|none|nil|nan|[-+]?infinity")) {
-                return "Here stands " + shown
-                        + ", which is none of true, false or null (in small letters). Write one of them"
-                        + " or a number.";
-            }
-            return "Here stands " + shown + " without quotation marks. Write " + Words.quoted(word);
         }
 
         private void unexpectedValue() {
@@ -248,7 +234,7 @@ record SyntaxFault(int offset, String said, int other) {
                         "Something stands behind the end of the file's last bracket. A file holds one { … }; take away what"
                                 + " follows it, or a bracket too many.");
             } else {
-                fault("A comma is missing before this.");
+                fault(WrongWord.afterAValue(json, at));
             }
         }
 

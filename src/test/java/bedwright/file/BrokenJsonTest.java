@@ -10,12 +10,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Files that are no JSON, or not whole: the first such fault, and those of what could be read. */
 class BrokenJsonTest {
     @ParameterizedTest(name = "{0}")
-    @MethodSource("files")
+    @MethodSource({"files", "numbers", "marks", "texts"})
     void saysWhereItBreaksAndWhy(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
         byte[] bytes = Resources.bytes(file);
@@ -57,6 +58,75 @@ class BrokenJsonTest {
                 file("backslash", at("farm ›\\", "", "Write it twice")),
                 file("two-groups", at("›{ \"name\": \"another\" }", "", "behind the end")),
                 file("empty", new Expected("›\n", "", List.of("The file is empty"))));
+    }
+
+    static Stream<Arguments> numbers() {
+        return Stream.of(
+                file("nan", at("›NaN", "", "none of true, false or null", "or a number")),
+                file("infinity", at("›-Infinity", "", "not written as numbers are", "0.5, 12 or -3.25")),
+                file("plus-sign", at("›+48.5", "", "a plus sign")),
+                file("point-in-front", at("\"price\": ›.9", "", "The number .9", "as in 0.5")),
+                file("point-at-the-end", at("\"latitude\": ›48.", "", "The number 48.", "as in 0.5")),
+                // Nothing is said of the 0 weeks that a reader takes from it.
+                file("hexadecimal", at("›0x28", "", "The number 0x28", "digits with a point")),
+                file("half-an-exponent", at("›9e,", "", "The number 9e")),
+                file("minus-alone", at("›- 0.9", "", "The number -")),
+                file("thousands", at("\"bench\": 2 ›000", "", "comma is missing", "without blanks: 2000")),
+                file("unit-behind", at("\"length\": 30 ›m", "", "comma is missing", "without a unit")));
+    }
+
+    static Stream<Arguments> marks() {
+        return Stream.of(
+                file("key-without-quotes", at("›latitude: 48.5", "", "key in quotation marks")),
+                file("equals-sign", at("\"weeks\" ›= 40", "", "colon is missing", "\"key\": value")),
+                file("semicolon", at("›48.5;", "", "The number 48.5; is not written")),
+                file("two-commas", at("48.5,›,", "", "a comma where a key was expected", "Take it away")),
+                file("comma-in-front", at("[›, \"seedlings\"]", "", "a comma where a value was expected")),
+                file("block-remark", at("›/* long */", "", "no remarks")),
+                file("hash-remark", at("›# long", "", "no remarks")),
+                file(
+                        "bracket-missing",
+                        at("\"seedlings\", ›\"pressure\"", "/pests/0/takes/1", "\"seed\", \"seedlings\" or \"blooms\""),
+                        at("\"pressure\"›:", "", "the end of the list was expected")),
+                file("brackets-crossed", at("[\"seedlings\"›}", "", "the [ of line 19, column 33", "Put ]")));
+    }
+
+    static Stream<Arguments> texts() {
+        return Stream.of(
+                file("tab-in-a-text", at("invented›\tfarm", "", "a tab", "Write a space")),
+                file("no-such-escape", at("invented ›\\x66arm", "", "A single \\", "Write it twice")),
+                file("half-an-escape", at("\\u00›g1", "", "four digits", "\\u00e9")),
+                file("only-blanks", new Expected("›\n  ", "", List.of("The file is empty"))),
+                file("only-null", at("›null", "", "one group of keys", "here stands null")),
+                file("only-a-text", at("›\"An invented farm\"", "", "one group of keys", "the text")),
+                file("a-web-page", at("›<!DOCTYPE", "", "a page of the web", "the right file")),
+                file("a-table", at("›bed,length", "", "one group { … }", "the right file")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "utf16-without-mark,    1,  2, UTF-16",
+        "utf8-cut-in-a-letter,  3, 31, byte C3",
+        "overlong-letter,       3, 29, byte C0",
+        "nul-bytes,             7,  3, damaged"
+    })
+    void saysWhereBytesAreNoText(String name, int line, int column, String words) {
+        assertThat(faulty(Resources.bytes("faulty/" + name + ".json")).faults())
+                .singleElement()
+                .satisfies(fault -> {
+                    assertThat(fault.place()).isEqualTo(new Place(line, column));
+                    assertThat(fault.message()).contains(words);
+                });
+    }
+
+    @Test
+    void refusesTenThousandBracketsWithinOneAnother() {
+        byte[] deep = ("{\"beds\": " + "[".repeat(10_000) + "]".repeat(10_000) + "}").getBytes(StandardCharsets.UTF_8);
+
+        assertThat(faulty(deep).faults()).anySatisfy(fault -> {
+            assertThat(fault.place()).isEqualTo(new Place(1, 1 + "{\"beds\": ".length() + 99));
+            assertThat(fault.message()).contains("more than 100 deep", "Take some away");
+        });
     }
 
     @Test

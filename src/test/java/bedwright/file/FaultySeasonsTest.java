@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Season files whose values are at fault: every fault at its place. Faults are invented, like the farm. */
 class FaultySeasonsTest {
     @ParameterizedTest(name = "{0}")
-    @MethodSource({"shapes", "values", "fromTheBook"})
+    @MethodSource({"shapes", "keys", "sorts", "values", "numbers", "fromTheBook"})
     void tellsAllFaultsAtTheirPlaces(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
         byte[] bytes = Resources.bytes(file);
@@ -82,6 +82,93 @@ class FaultySeasonsTest {
                         at("\"orders\": ›null", "/orders", "Leave the key out."),
                         at("›\"start2\"", "/crops/0/methods/0/start2", "no key \"start2\"")),
                 file("list", at("›[ 1, 2 ]", "", "one group of keys", "here stands a list")));
+    }
+
+    static Stream<Arguments> keys() {
+        return Stream.of(
+                file(
+                        "mistyped-keys",
+                        at("›\"start\": \"2027", "/start", "Did you mean \"starts\"?"),
+                        at("›\"meanmin\"", "/site/meanmin", "Did you mean \"meanMin\"?"),
+                        at("›\"last_spring\"", "/site/frost/last_spring", "Did you mean \"lastSpring\"?"),
+                        at("›\"latest\"", "/site/frost/firstAutumn/latest", "Did you mean \"late\"?"),
+                        at("›\"presure\"", "/pests/0/presure", "Did you mean \"pressure\"?"),
+                        at("›\"rest years\"", "/families/0/rest years", "Did you mean \"restYears\"?"),
+                        at("›\"fristCut\"", "/crops/0/clock/fristCut", "Did you mean \"firstCut\"?"),
+                        at("›\"sowfrom\"", "/crops/0/methods/0/sowfrom", "Did you mean \"sowFrom\"?"),
+                        at("›\"ask\"", "/outlets/0/ask", "Did you mean \"asks\"?")),
+                file(
+                        "keys-of-elsewhere",
+                        at("\"Long\", ›\"metres\"", "/beds/0/metres", "no key \"metres\"", "heading, width"),
+                        at("\"wide net\", ›\"length\"", "/stock/nets/0/length", "no key \"length\"", "buy, wear"),
+                        at("\"daisy\", ›\"crop\"", "/families/0/crop", "no key \"crop\"", "never"),
+                        at("›\"bed\"", "/pool/0/bed", "All keys that belong there are given"),
+                        at("›\"must\"", "/outlets/0/must", "no key \"must\"", "promise")),
+                file(
+                        "repeated-thrice",
+                        at("›\"weeks\": 41", "/weeks", "stands at line 5, column 3"),
+                        at("›\"weeks\": 42", "/weeks", "stands at line 5, column 3"),
+                        at("30, ›\"length\"", "/beds/0/length", "stands at line 18, column 35"),
+                        at("›\"b\\u0061se\"", "/crops/0/clock/base", "\"base\"", "stands at line 39, column 18")));
+    }
+
+    static Stream<Arguments> sorts() {
+        return Stream.of(
+                file(
+                        "numbers-for-texts",
+                        at("›4, \"count\"", "/beds/0/name", "the number 4", "Write \"4\""),
+                        at("›false", "/crops/0/family", "a text", "false"),
+                        at("\"name\": ›null", "/crops/0/methods/0/name", "a text", "null"),
+                        at("\"start\": ›{}", "/crops/0/methods/0/start", "\"sown\", \"tray\"", "an empty group"),
+                        at("\"kind\": ›[\"focal\"]", "/outlets/0/kind", "a text", "a list")),
+                file(
+                        "groups-for-lists",
+                        at("\"frost\": ›[]", "/site/frost", "an empty list", "lastSpring, firstAutumn"),
+                        at("›\"wind\"", "/site/wind", "no key \"wind\"", "storms"),
+                        at("\"takes\": ›\"seedlings\"", "/pests/0/takes", "Put [ ] around it"),
+                        at("\"kinds\": ›\"focal/sunflower\"", "/crops/0/kinds", "Put [ ] around it"),
+                        at("\"appeal\": ›[", "/crops/0/appeal", "a group { } of names with their values"),
+                        at("\"asks\": ›{", "/outlets/0/asks", "Put [ ] around it")),
+                file(
+                        "numbers-in-words",
+                        at("›\"forty\"", "/weeks", "a whole number", "the text \"forty\""),
+                        at("›\"48.5 N\"", "/site/latitude", "without unit and quotation marks"),
+                        at("›\"30 m\"", "/beds/0/length", "without unit and quotation marks"),
+                        at("›\"1,4\"", "/crops/0/height", "1.4"),
+                        at("›\"\"", "/pool/0/plants", "a whole number", "the text \"\""),
+                        at("›\"NaN\"", "/outlets/0/price", "a number", "the text \"NaN\"")),
+                file(
+                        "farm-in-the-air",
+                        at("\"beds\": ›[]", "/beds", "has none", "at least 1 entry"),
+                        at("\"methods\": ›[]", "/crops/0/methods", "has none", "The ways it is grown")));
+    }
+
+    static Stream<Arguments> numbers() {
+        return Stream.of(
+                file(
+                        "beyond-any-double",
+                        at("›4000000", "/weeks", "between 1 and 80"),
+                        at("›-1e999", "/site/latitude", "larger than any number can be", "-65 and 65"),
+                        at("›1e-400", "/beds/0/length", "1e-400", "between 0.5 and 2000 m"),
+                        at("›9223372036854775808", "/pool/0/plants", "between 1 and 1000000"),
+                        at("›12.00000000", "/pool/0/lots", "whole number", "behind the point"),
+                        at("›1e309", "/outlets/0/price", "larger than any number can be")),
+                file(
+                        "whole-numbers",
+                        at("›40.5", "/weeks", "whole number", "behind the point"),
+                        at("›-2, \"length\"", "/beds/0/count", "between 1 and 500"),
+                        at("›1e30", "/families/0/restYears", "between 0 and 20 years"),
+                        at("\"rows\": ›0", "/crops/0/methods/0/rows", "between 1 and 100"),
+                        at("›99.9", "/pool/0/plants", "whole number")),
+                file(
+                        "days-not-in-the-calendar",
+                        at("›\"2027-02-30\"", "/starts", "28 days"),
+                        at("›\"04-31\"", "/site/frost/lastSpring/early", "no such day"),
+                        at("›\"00-01\"", "/site/frost/lastSpring/usual", "12 months"),
+                        at("›\"13-01\"", "/site/frost/lastSpring/late", "12 months"),
+                        at("›\"15 April\"", "/crops/0/methods/0/sowFrom", "month, then day", "05-03"),
+                        at("›\"2027-6-21\"", "/outlets/0/asks/0/from", "with all their digits"),
+                        at("›\"27-09-2027\"", "/outlets/0/asks/0/to", "year, month and day")));
     }
 
     static Stream<Arguments> values() {

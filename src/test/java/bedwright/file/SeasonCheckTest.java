@@ -35,6 +35,19 @@ class SeasonCheckTest {
         return Arguments.of(name, List.of(expected));
     }
 
+    /** It is served by nobody, which is allowed: so it is told, but no fault. */
+    @Test
+    void anOutletThatPaysLessThanCuttingIsWorthALook() {
+        String file = "odd/outlet-below-cutting.json";
+
+        assertThat(SeasonFile.remarks(file, Resources.bytes(file)))
+                .anySatisfy(remark -> {
+                    assertThat(remark.place()).isEqualTo(new Place(61, 16));
+                    assertThat(remark.path()).isEqualTo("/outlets/0/price");
+                    assertThat(remark.message()).contains("\"market\" pays 0.1", "no more than cutting", "never get");
+                });
+    }
+
     static Stream<Arguments> names() {
         return Stream.of(
                 file(
@@ -75,6 +88,17 @@ class SeasonCheckTest {
                         at("›\"a\", \"start\": \"sown\", \"rows\": 4", "/crops/0/methods/1/name", "another method"),
                         at("›\"market\", \"recipe\"", "/orders/0/name", "another outlet or order"),
                         at("›\"posy\", \"lines\": [ { \"kind\": \"focal\"", "/recipes/1/name", "another recipe")),
+                file(
+                        "kinds-outside-the-tree",
+                        at(
+                                "›\"focal/sunflower/yellow\"",
+                                "/crops/0/kinds/0/kind",
+                                "no kind of stems \"focal/sunflower/yellow\"",
+                                "\"focal/dahlia\""),
+                        at("›\"focal/\"", "/crops/0/methods/0/kinds/0/kind", "Did you mean \"focal\"?"),
+                        at("›\"/focal\"", "/crops/0/methods/0/kinds/1/kind", "Did you mean \"focal\"?"),
+                        at("›\"foliage/basil\"", "/recipes/0/lines/0/kind", "no kind of stems", "\"filler\""),
+                        at("›\"Focal\"", "/outlets/0/kind", "Did you mean \"focal\"?")),
                 file(
                         "kinds-too-deep",
                         at(
@@ -147,6 +171,21 @@ class SeasonCheckTest {
                         at("›\"2027-04-13\"", "/possible/given/0/badSeedBeds/1", "a Tuesday"),
                         at("›\"2027-06-22\"", "/outlets/0/asks/0/from", "a Tuesday", "on a Monday"),
                         at("›\"2027-09-26\"", "/outlets/0/asks/0/to", "a Sunday", "2027-09-20 or 2027-09-27")),
+                file(
+                        "wrong-weekdays",
+                        at("›\"2027-06-21\"", "/outlets/0/asks/0/from", "a Monday", "on a Tuesday", "2027-06-22"),
+                        at("›\"2027-09-27\"", "/outlets/0/asks/0/to", "a Monday", "2027-09-21 or 2027-09-28")),
+                // What is sown in May is not there yet, and the other bed is just full.
+                file(
+                        "standing-overlap",
+                        at(
+                                "›150",
+                                "/standing/2/plants",
+                                "4.5 m of this one",
+                                "\"Long1\"",
+                                "18 m of \"Autumn sown\" and 9 m of \"Old row\": together 31.5 m",
+                                "the bed has 30 m",
+                                "Give fewer plants")),
                 file(
                         "outside-the-season",
                         at("›\"2028-06-19\"", "/standing/0/stems/0/week", "from 2027-03-01 to 2027-12-05"),

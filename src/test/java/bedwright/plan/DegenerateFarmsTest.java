@@ -50,19 +50,19 @@ class DegenerateFarmsTest {
         });
     }
 
-    /** Ten metres stand on a bed of four from the first week to the last. */
+    /** Ten metres are to be sown on a bed of four; what stands there already without room is a fault of the file. */
     @Test
-    void whatStandsWithoutRoomIsNamedWithItsBed() {
+    void whatIsDecidedWithoutRoomIsNamedWithItsBed() {
         HandSeason season = new HandSeason()
                 .with("\"length\": 100", "\"length\": 4")
                 .with(
                         "\"outlets\": []",
                         "\"outlets\": [], \"standing\": [{\"crop\": \"zinnia\", \"plants\": 10, \"method\": \"plain\","
-                                + " \"bed\": \"Bed\", \"stems\": [{\"week\": \"2027-03-08\", \"stems\": 20}]}]");
+                                + " \"bed\": \"Bed\", \"sown\": \"2027-03-01\"}]");
 
         Outcome outcome = planned(season.facts());
 
-        assertThat(outcome.broken()).hasSize(10).allSatisfy(broken -> {
+        assertThat(outcome.broken()).isNotEmpty().allSatisfy(broken -> {
             assertThat(broken.rule()).isEqualTo(Rule.BED_ROOM.sentence());
             assertThat(broken.where()).isEqualTo("Bed");
             assertThat(broken.by()).isEqualTo(6.0);
