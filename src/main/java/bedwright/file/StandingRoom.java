@@ -90,7 +90,8 @@ final class StandingRoom {
                 .findFirst();
         String named = standing.method();
         return named == null
-                ? crop.filter(c -> standing.isWritten()).flatMap(c -> c.methods().stream().findFirst())
+                ? crop.filter(c -> standing.isWritten())
+                        .flatMap(c -> c.methods().stream().findFirst())
                 : crop.flatMap(c -> Known.method(c, named));
     }
 

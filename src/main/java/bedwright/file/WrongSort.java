@@ -46,7 +46,9 @@ final class WrongSort {
 
     private static Optional<Fault> otherVersion(String file, Node.Group group) {
         Node found = group.get("version").orElse(null);
-        if (!(found instanceof Node.Number form) || !form.text().matches("[1-9][0-9]{0,8}") || form.text().equals(VERSION)) {
+        if (!(found instanceof Node.Number form)
+                || !form.text().matches("[1-9][0-9]{0,8}")
+                || form.text().equals(VERSION)) {
             return Optional.empty();
         }
         return Optional.of(new Fault(

@@ -11,7 +11,8 @@ final class WrongWord {
     static String said(String word, boolean isOutermost) {
         String shown = Words.shortened(word);
         if (isOutermost && word.startsWith("<")) {
-            return "The file begins with " + shown + ", as a page of the web does. Is it the right file? A season file is"
+            return "The file begins with " + shown
+                    + ", as a page of the web does. Is it the right file? A season file is"
                     + " one group { … } of keys and values.";
         }
         if (word.matches("[-+.0-9].*")) {
@@ -24,8 +25,8 @@ final class WrongWord {
                     + " or a number.";
         }
         if (isOutermost) {
-            return "The file begins with " + shown + ", but a season file is one group { … } of keys and values. Is it the"
-                    + " right file?";
+            return "The file begins with " + shown
+                    + ", but a season file is one group { … } of keys and values. Is it the" + " right file?";
         }
         return "Here stands " + shown + " without quotation marks. Write " + Words.quoted(word);
     }
@@ -38,6 +39,8 @@ final class WrongWord {
         }
         boolean split = before >= 0 && Character.isDigit(json[before]) && Character.isLetterOrDigit(json[at]);
         return "A comma is missing before this."
-                + (split ? " Or is it part of the number? A number stands without a unit and without blanks: 2000" : "");
+                + (split
+                        ? " Or is it part of the number? A number stands without a unit and without blanks: 2000"
+                        : "");
     }
 }

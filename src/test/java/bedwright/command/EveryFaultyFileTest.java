@@ -127,7 +127,8 @@ class EveryFaultyFileTest {
         assertThat(lines.getLast()).matches("[1-9]\\d* faults?; nothing was written\\.");
         assertThat(lines.subList(0, lines.size() - 1))
                 .isNotEmpty()
-                .allMatch(line -> line.startsWith(file.toString()) && line.substring(file.toString().length()).matches(PLACE)
+                .allMatch(line -> line.startsWith(file.toString())
+                                && line.substring(file.toString().length()).matches(PLACE)
                         || line.startsWith("… and "));
         assertThat(ran.err()).doesNotContain("Exception", "bedwright.", "java.");
     }

@@ -32,7 +32,9 @@ class FaultyPlansTest {
 
     static Stream<Arguments> files() {
         return Stream.of(
-                file("another-version", at("\"version\": ›2", "/version", "in form 2", "reads form 1", "make the plan anew")),
+                file(
+                        "another-version",
+                        at("\"version\": ›2", "/version", "in form 2", "reads form 1", "make the plan anew")),
                 file("no-season", at("\"season\": ›null", "/season", "group of keys", "null")),
                 file("a-season", at("›{\n  \"name\"", "", "This is a season file", "Name the folder of a plan")),
                 file("cut-off", at("\"2027-04-19\", \"pool\": 1, \"lots\": ›", "", "ends here", "cut off")),
@@ -65,8 +67,13 @@ class FaultyPlansTest {
                         at("›\"in trays\"", "/plantings/1/method", "no method \"in trays\""),
                         at("›\"Long4\"", "/plantings/1/bed", "Did you mean \"Long1\"?"),
                         at("\"standing\": ›2", "/plantings/2/standing", "no entry 2", "has 1 entry")),
-                file("numbers-twice", at("›1, \"crop\": \"sunflower\", \"method\": \"in the bed\", \"bed\": \"Long1\","
-                        + " \"sown\": \"2027-05-10\"", "/plantings/1/number", "the number \"1\"")),
+                file(
+                        "numbers-twice",
+                        at(
+                                "›1, \"crop\": \"sunflower\", \"method\": \"in the bed\", \"bed\": \"Long1\","
+                                        + " \"sown\": \"2027-05-10\"",
+                                "/plantings/1/number",
+                                "the number \"1\"")),
                 file(
                         "both-and-neither",
                         at("›{ \"number\": 1", "/plantings/0", "both are given"),
@@ -93,7 +100,9 @@ class FaultyPlansTest {
 
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> SeasonFile.parse("plan.json", plan))
-                .satisfies(e -> assertThat(e.faults()).singleElement().satisfies(fault -> assertThat(fault.message())
-                        .contains("This is a plan", "Name the season file")));
+                .satisfies(e -> assertThat(e.faults())
+                        .singleElement()
+                        .satisfies(fault ->
+                                assertThat(fault.message()).contains("This is a plan", "Name the season file")));
     }
 }
