@@ -1,5 +1,6 @@
 package bedwright.command;
 
+import bedwright.file.HeldFolder;
 import bedwright.log.Entry;
 import bedwright.log.FaultyNotes;
 import bedwright.log.LogFile;
@@ -139,13 +140,25 @@ final class NoteCommand implements Callable<Integer> {
                 return Exit.DONE;
             }
         }
-        if (!LogFile.append(plans.log(), plan, log, lines)) {
+        if (!append(plans, plan, log, lines)) {
             throw new Refusal(
                     Exit.FILE_TROUBLE,
                     plans.log() + ": Somebody else wrote into the log meanwhile; nothing was written. Note it again.");
         }
         out.println("Written to " + plans.log());
         return Exit.DONE;
+    }
+
+    /** Not while a plan is written there, whose plantings may have other numbers. */
+    private static boolean append(PlanFolder plans, Plan plan, SeasonLog log, List<String> lines) throws IOException {
+        try (HeldFolder held = plans.hold()) {
+            if (!plans.read().equals(plan)) {
+                throw new Refusal(
+                        Exit.FILE_TROUBLE,
+                        plans.plan() + ": Another plan was written meanwhile; nothing was noted. Look at it first.");
+            }
+            return LogFile.append(plans.log(), plan, log, lines);
+        }
     }
 
     private void list(Plan plan, SeasonLog log) {

@@ -2,6 +2,7 @@ package bedwright.command;
 
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
+import bedwright.file.HeldFolder;
 import bedwright.file.PlanFile;
 import bedwright.file.SeasonFile;
 import bedwright.plan.Outcome;
@@ -129,9 +130,27 @@ final class PlanCommand implements Callable<Integer> {
         Season season = season();
         Search.Limits limits = limits();
         Optional<BoundOptions.Limits> closeness = bound.limits(moves != null && seconds == null);
-        PrintWriter err = spec.commandLine().getErr();
         PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
         folder.mustBeWritable();
+        CountDownLatch ended = new CountDownLatch(1);
+        try (HeldFolder held = folder.hold()) {
+            return plan(season, limits, closeness, new Place(folder, held), ended);
+        } finally {
+            ended.countDown();
+        }
+    }
+
+    /** Where the plan goes, held from before the search until the plan is written. */
+    private record Place(PlanFolder folder, HeldFolder held) {}
+
+    /** @param ended for which an interrupt waits, so that the plan so far is written and nothing is left over */
+    private int plan(
+            Season season,
+            Search.Limits limits,
+            Optional<BoundOptions.Limits> closeness,
+            Place place,
+            CountDownLatch ended) {
+        PrintWriter err = spec.commandLine().getErr();
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         err.printf(
                 Locale.ROOT,
@@ -141,11 +160,10 @@ final class PlanCommand implements Callable<Integer> {
         PlanFacts facts = PlanFacts.of(season, possible);
         int[] start = start(facts);
         Search search = new Search(facts, limits);
-        CountDownLatch written = new CountDownLatch(1);
         Thread hook = new Thread(() -> {
             search.stop();
             try {
-                if (!written.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
+                if (!ended.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
                     err.println("The plan could not be written in time.");
                 }
             } catch (InterruptedException e) {
@@ -158,9 +176,8 @@ final class PlanCommand implements Callable<Integer> {
             try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
                 found = search.run(start);
             }
-            return finish(season, facts, found, search, limits, closeness, folder);
+            return finish(season, facts, found, search, limits, closeness, place);
         } finally {
-            written.countDown();
             if (!search.isStopped()) {
                 Runtime.getRuntime().removeShutdownHook(hook);
             }
@@ -227,7 +244,7 @@ final class PlanCommand implements Callable<Integer> {
             Search search,
             Search.Limits limits,
             Optional<BoundOptions.Limits> wanted,
-            PlanFolder folder) {
+            Place place) {
         PrintWriter err = spec.commandLine().getErr();
         boolean interrupted = search.isStopped();
         Outcome outcome = Outcomes.of(facts, found.places());
@@ -246,7 +263,7 @@ final class PlanCommand implements Callable<Integer> {
         Plan.Closeness closeness = best.map(BoundRun.Found::closeness).orElse(null);
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings(), closeness);
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making, closeness);
-        folder.write(plan, shown, best.map(BoundRun.Found::prices).orElse(null));
+        place.folder().write(place.held(), plan, shown, best.map(BoundRun.Found::prices).orElse(null));
         PrintWriter screen = spec.commandLine().getOut();
         if (format == Format.JSON) {
             screen.print(new String(PlanFile.bytes(plan), StandardCharsets.UTF_8));
@@ -254,7 +271,7 @@ final class PlanCommand implements Callable<Integer> {
         } else {
             screen.println(Summary.text(shown, WIDTH));
             screen.println(ByHand.sentence(facts, outcome));
-            screen.println("The season sheet lies at " + folder.sheet());
+            screen.println("The season sheet lies at " + place.folder().sheet());
         }
         if (search.isStopped()) {
             err.println(

@@ -1,5 +1,6 @@
 package bedwright.command;
 
+import bedwright.file.HeldFolder;
 import bedwright.file.PlanFile;
 import bedwright.file.PriceFile;
 import bedwright.file.Writing;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -83,22 +85,40 @@ record PlanFolder(Path folder) {
         return folder.resolve(SHEET);
     }
 
-    /** Reads the plan. */
+    /** Reads the plan; if one was being written when a command was cut off, it is brought to an end first. */
     Plan read() {
+        HeldFolder.settle(folder);
         return PlanFile.read(plan());
+    }
+
+    /**
+     * Keeps other commands from writing in this folder, and brings to an end what one that was cut off left there.
+     *
+     * @throws bedwright.file.FileTrouble if another command holds it, or it can't be written in
+     */
+    HeldFolder hold() {
+        return HeldFolder.of(folder);
     }
 
     /** Writes the plan with its sheet and table, and with prices if they were looked for. */
     void write(Plan plan, SheetFacts facts, @Nullable PriceList prices) {
+        try (HeldFolder held = hold()) {
+            write(held, plan, facts, prices);
+        }
+    }
+
+    /**
+     * Likewise, in a folder that is held already.
+     *
+     * @param held this folder
+     */
+    void write(HeldFolder held, Plan plan, SheetFacts facts, @Nullable PriceList prices) {
         Map<String, byte[]> files = pictures(facts);
         if (prices != null) {
             files.put(PRICES, PriceFile.bytes(prices));
         }
         files.put(PLAN, PlanFile.bytes(plan));
-        Writing.saveAll(folder, files);
-        if (prices == null) {
-            Writing.retire(prices());
-        }
+        held.save(files, prices == null ? List.of(PRICES) : List.of());
     }
 
     /** Writes sheet and table alone. */

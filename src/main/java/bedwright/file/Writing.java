@@ -12,8 +12,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -23,118 +23,131 @@ import java.util.Set;
  * step.
  */
 public final class Writing {
-    private static final int TRIES = 1000;
+    private static final String LOCK = ".bedwright-lock";
+    private static final String FRESH = ".bedwright-new";
+    private static final String FORMER = ".bedwright-former";
+    private static final Set<PosixFilePermission> WRITE = Set.of(
+            PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private Writing() {}
 
     /**
      * Saves one file.
      *
-     * @throws FileTrouble if it can't be written; what was there then still is
+     * @throws FileTrouble if it can't be written, or another command writes it just then; what was there then still is
      */
-    public static void save(Path file, byte[] bytes) {
-        save(List.of(new Job(file, bytes)));
-    }
-
-    /**
-     * Saves several files of a folder, which is made if there is none: all are written beside their places before the
-     * first takes its name.
-     *
-     * @param files contents by name in the folder, in the order in which they take their names
-     * @throws FileTrouble if one can't be written
-     */
-    public static void saveAll(Path folder, Map<String, byte[]> files) {
+    public static void save(Path asked, byte[] bytes) {
         try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FileTrouble(folder, "The folder can't be made: " + reason(e), e);
-        }
-        List<Job> jobs = new ArrayList<>();
-        files.forEach((name, bytes) -> jobs.add(new Job(folder.resolve(name), bytes)));
-        save(jobs);
-    }
-
-    /**
-     * Gives a file that no longer belongs to what lies beside it the name of a former version, NAME~; does nothing if
-     * there is none.
-     *
-     * @throws FileTrouble if it can't be renamed
-     */
-    public static void retire(Path file) {
-        if (Files.exists(file)) {
-            try {
-                move(file, file.resolveSibling(file.getFileName() + "~"));
-            } catch (IOException e) {
-                throw new FileTrouble(file, "The file can't be renamed: " + reason(e), e);
-            }
-        }
-    }
-
-    private record Job(Path file, byte[] bytes) {}
-
-    /** A file with its contents beside it. */
-    private record Ready(Path asked, Path folder, Path file, Path fresh) {}
-
-    private static void save(List<Job> jobs) {
-        List<Ready> ready = new ArrayList<>();
-        try {
-            for (Job job : jobs) {
-                ready.add(prepare(job));
-            }
-            for (Ready one : ready) {
-                replace(one);
-            }
-        } finally {
-            for (Ready one : ready) {
-                deleteIfThere(one.fresh());
-            }
-        }
-    }
-
-    private static Ready prepare(Job job) {
-        Path fresh = null;
-        try {
-            Path file = Files.exists(job.file())
-                    ? job.file().toRealPath()
-                    : job.file().toAbsolutePath();
-            if (Files.isDirectory(file)) {
-                throw new FileTrouble(job.file(), "There is a folder of this name; choose another name.", null);
-            }
+            Path file = Files.exists(asked) ? asked.toRealPath() : asked.toAbsolutePath();
+            mustBeReplaceable(asked, file);
             Path folder = file.getParent();
             if (folder == null || !Files.isDirectory(folder)) {
-                throw new FileTrouble(job.file(), "The folder " + folder + " does not exist. Make it first.", null);
+                throw new FileTrouble(asked, "The folder " + folder + " does not exist. Make it first.", null);
             }
-            if (Files.exists(file) && !Files.isWritable(file)) {
-                throw new FileTrouble(job.file(), "This file is write-protected. Choose another name.", null);
+            Path place = file.resolveSibling("." + file.getFileName() + LOCK);
+            try (Lock lock = Lock.tried(place)
+                    .orElseThrow(() -> new FileTrouble(
+                            asked,
+                            "Another command of Bedwright" + Lock.holder(place)
+                                    + " is writing this file. Wait until it has ended.",
+                            null))) {
+                save(file, folder, bytes, lock);
             }
-            fresh = beside(file);
-            write(fresh, job.bytes());
-            keepRights(file, fresh);
-            return new Ready(job.file(), folder, file, fresh);
         } catch (IOException e) {
-            if (fresh != null) {
-                deleteIfThere(fresh);
-            }
-            throw new FileTrouble(job.file(), "The file can't be written: " + reason(e), e);
+            throw new FileTrouble(asked, "The file can't be written: " + reason(e), e);
         }
     }
 
-    /** A new empty file beside another, of a name that nothing else has. */
-    private static Path beside(Path file) throws IOException {
-        for (int i = 1; ; i++) {
-            Path fresh = file.resolveSibling("." + file.getFileName() + ".new" + i);
-            try {
-                return Files.createFile(fresh);
-            } catch (FileAlreadyExistsException e) {
-                if (i == TRIES) {
-                    throw e;
-                }
-            }
+    @SuppressWarnings("unused") // the lock is named to say that it has to be held
+    private static void save(Path file, Path folder, byte[] bytes, Lock lock) throws IOException {
+        try {
+            // Whatever a command that was cut off left is of no use to anybody.
+            deleteIfThere(fresh(file));
+            deleteIfThere(former(file));
+            prepare(file, bytes);
+            forceFolder(folder);
+            take(file);
+            forceFolder(folder);
+        } finally {
+            deleteIfThere(fresh(file));
+            deleteIfThere(former(file));
         }
     }
 
-    private static void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+    /**
+     * Saves several files of a folder, which is made if there is none, as one.
+     *
+     * @param files contents by name in the folder, in the order in which they take their names
+     * @throws FileTrouble if one can't be written; then all are as they were
+     */
+    public static void saveAll(Path folder, Map<String, byte[]> files) {
+        try (HeldFolder held = HeldFolder.of(folder)) {
+            held.save(files, List.of());
+        }
+    }
+
+    /** Refuses what can't be replaced: a folder, and a file that somebody protected, even from who may write all. */
+    static void mustBeReplaceable(Path asked, Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new FileTrouble(asked, "There is a folder of this name; choose another name.", null);
+        }
+        if (Files.exists(file) && !(Files.isWritable(file) && mayBeWritten(file))) {
+            throw new FileTrouble(
+                    asked, "This file is write-protected. Choose another name, or take the protection away.", null);
+        }
+    }
+
+    private static boolean mayBeWritten(Path file) throws IOException {
+        return !Files.getFileStore(file).supportsFileAttributeView("posix")
+                || Files.getPosixFilePermissions(file).stream().anyMatch(WRITE::contains);
+    }
+
+    /** Where the new version lies until it takes its name. */
+    static Path fresh(Path file) {
+        return file.resolveSibling("." + file.getFileName() + FRESH);
+    }
+
+    /** Where a copy of the version that is there lies until it becomes the former one. */
+    static Path former(Path file) {
+        return file.resolveSibling("." + file.getFileName() + FORMER);
+    }
+
+    /** Where the former version lies. */
+    static Path beside(Path file) {
+        return file.resolveSibling(file.getFileName() + "~");
+    }
+
+    /** Whether a file is one that a command which was cut off left behind. */
+    static boolean isLeftOver(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.startsWith(".") && (name.endsWith(FRESH) || name.endsWith(FORMER));
+    }
+
+    /** Lays the new version, and a copy of the one that is there, beside a file; both are on the disk then. */
+    static void prepare(Path file, byte[] bytes) throws IOException {
+        write(fresh(file), bytes);
+        keepRights(file, fresh(file));
+        if (Files.exists(file)) {
+            // By way of a copy, so that the file itself is never away.
+            write(former(file), Files.readAllBytes(file));
+            keepRights(file, former(file));
+            Files.setLastModifiedTime(former(file), Files.getLastModifiedTime(file));
+        }
+    }
+
+    /** Gives both their names; does the rest if some of it is done already. */
+    static void take(Path file) throws IOException {
+        if (Files.exists(fresh(file))) {
+            if (Files.exists(former(file))) {
+                move(former(file), beside(file));
+            }
+            move(fresh(file), file);
+        }
+    }
+
+    static void write(Path file, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(
+                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
             ByteBuffer left = ByteBuffer.wrap(bytes);
             while (left.hasRemaining()) {
                 channel.write(left);
@@ -150,30 +163,7 @@ public final class Writing {
         }
     }
 
-    private static void replace(Ready ready) {
-        try {
-            if (Files.exists(ready.file())) {
-                keepFormer(ready.file());
-            }
-            move(ready.fresh(), ready.file());
-            forceFolder(ready.folder());
-        } catch (IOException e) {
-            throw new FileTrouble(ready.asked(), "The file can't be written: " + reason(e), e);
-        }
-    }
-
-    /** By way of a copy, so that the file itself is never away. */
-    private static void keepFormer(Path file) throws IOException {
-        Path copy = beside(file);
-        try {
-            Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
-            move(copy, file.resolveSibling(file.getFileName() + "~"));
-        } finally {
-            deleteIfThere(copy);
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
+    static void move(Path from, Path to) throws IOException {
         try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
         } catch (AtomicMoveNotSupportedException e) {
@@ -182,7 +172,7 @@ public final class Writing {
     }
 
     /** So that the new name, too, survives a power cut; not every system can do that. */
-    private static void forceFolder(Path folder) {
+    static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException e) {
@@ -190,7 +180,7 @@ public final class Writing {
         }
     }
 
-    private static void deleteIfThere(Path file) {
+    static void deleteIfThere(Path file) {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
@@ -198,15 +188,24 @@ public final class Writing {
         }
     }
 
-    private static String reason(IOException e) {
+    static String reason(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "you may not write there. Choose another folder.";
         }
         if (e instanceof FileAlreadyExistsException) {
             return "there is a file of this name already.";
         }
-        return e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason() + "."
+        String said = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
                 : String.valueOf(e.getMessage());
+        return isFull(said)
+                ? "the disk is full (" + said + "). Make room, or choose a folder on another disk."
+                : said + ".";
+    }
+
+    /** The system's own words are all that it tells. */
+    private static boolean isFull(String said) {
+        String words = said.toLowerCase(Locale.ROOT);
+        return words.contains("no space left") || words.contains("not enough space") || words.contains("quota exceeded");
     }
 }

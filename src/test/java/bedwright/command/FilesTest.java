@@ -3,6 +3,7 @@ package bedwright.command;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bedwright.file.HeldFolder;
 import bedwright.file.PlanFile;
 import bedwright.season.KeptPlanting;
 import java.io.IOException;
@@ -189,6 +190,30 @@ class FilesTest {
 
         assertThat(ran.code()).isEqualTo(4);
         assertThat(ran.err()).contains("is a file").contains("--out");
+    }
+
+    @Test
+    void whereAnotherCommandIsAtWorkItIsSaidBeforeTheSearch() {
+        try (HeldFolder other = HeldFolder.of(folder)) {
+            Ran ran = Ran.of("plan", FIRST, "--time", 600, "--out", folder);
+
+            assertThat(ran.code()).isEqualTo(4);
+            assertThat(ran.err()).contains("Another command of Bedwright", "is at work in this folder. Wait until");
+        }
+    }
+
+    @Test
+    void aPlanThatIsBeingWrittenIsNotDrawnNorNotedOn() {
+        plan();
+        try (HeldFolder other = HeldFolder.of(folder)) {
+            Ran sheet = Ran.of("sheet", folder);
+            Ran note = Ran.of("note", folder, "1", "lost", "half", "wind", "--on", "2027-06-01", "--yes");
+
+            assertThat(sheet.code()).isEqualTo(4);
+            assertThat(note.code()).isEqualTo(4);
+            assertThat(note.err()).contains("Another command of Bedwright");
+        }
+        assertThat(folder.resolve("season.log")).doesNotExist();
     }
 
     @Test

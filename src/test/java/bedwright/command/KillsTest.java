@@ -1,0 +1,22 @@
+package bedwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KillsTest {
+    @TempDir
+    private Path temporary;
+
+    /** A thousand are killed by the benchmark {@link Kills}. */
+    @Test
+    void killedAtAnyMomentAWriterLosesNothing() throws Exception {
+        Kills kills = Kills.run(temporary, 6, 0, 11);
+
+        assertThat(kills.lost()).isEmpty();
+        assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(6);
+    }
+}
