@@ -263,7 +263,12 @@ final class PlanCommand implements Callable<Integer> {
         Plan.Closeness closeness = best.map(BoundRun.Found::closeness).orElse(null);
         Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings(), closeness);
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making, closeness);
-        place.folder().write(place.held(), plan, shown, best.map(BoundRun.Found::prices).orElse(null));
+        place.folder()
+                .write(
+                        place.held(),
+                        plan,
+                        shown,
+                        best.map(BoundRun.Found::prices).orElse(null));
         PrintWriter screen = spec.commandLine().getOut();
         if (format == Format.JSON) {
             screen.print(new String(PlanFile.bytes(plan), StandardCharsets.UTF_8));

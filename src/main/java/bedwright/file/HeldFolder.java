@@ -52,11 +52,12 @@ public final class HeldFolder implements AutoCloseable {
             }
             Files.createDirectories(folder);
             Path file = folder.resolve(LOCK);
-            Lock lock = Lock.tried(file).orElseThrow(() -> new FileTrouble(
-                    folder,
-                    "Another command of Bedwright" + Lock.holder(file)
-                            + " is at work in this folder. Wait until it has ended, or name another folder.",
-                    null));
+            Lock lock = Lock.tried(file)
+                    .orElseThrow(() -> new FileTrouble(
+                            folder,
+                            "Another command of Bedwright" + Lock.holder(file)
+                                    + " is at work in this folder. Wait until it has ended, or name another folder.",
+                            null));
             HeldFolder held = new HeldFolder(folder, lock, made);
             held.finish();
             return held;
@@ -95,7 +96,8 @@ public final class HeldFolder implements AutoCloseable {
             }
             retired.forEach(name -> list.add(RETIRE + name));
             fresh.add(Writing.fresh(folder.resolve(LIST)));
-            Writing.write(Writing.fresh(folder.resolve(LIST)), String.join("\n", list).getBytes(StandardCharsets.UTF_8));
+            Writing.write(
+                    Writing.fresh(folder.resolve(LIST)), String.join("\n", list).getBytes(StandardCharsets.UTF_8));
             Writing.forceFolder(folder);
             Writing.move(Writing.fresh(folder.resolve(LIST)), folder.resolve(LIST));
             Writing.forceFolder(folder);

@@ -26,8 +26,8 @@ public final class Writing {
     private static final String LOCK = ".bedwright-lock";
     private static final String FRESH = ".bedwright-new";
     private static final String FORMER = ".bedwright-former";
-    private static final Set<PosixFilePermission> WRITE = Set.of(
-            PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
+    private static final Set<PosixFilePermission> WRITE =
+            Set.of(PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private Writing() {}
 
@@ -206,6 +206,8 @@ public final class Writing {
     /** The system's own words are all that it tells. */
     private static boolean isFull(String said) {
         String words = said.toLowerCase(Locale.ROOT);
-        return words.contains("no space left") || words.contains("not enough space") || words.contains("quota exceeded");
+        return words.contains("no space left")
+                || words.contains("not enough space")
+                || words.contains("quota exceeded");
     }
 }

@@ -57,7 +57,8 @@ final class Kills {
         }
         for (String name : NAMES) {
             if (Arrays.equals(
-                    kills.versions.getFirst().get(name), kills.versions.getLast().get(name))) {
+                    kills.versions.getFirst().get(name),
+                    kills.versions.getLast().get(name))) {
                 throw new IllegalStateException(name + " is the same in both plans, which tells nothing");
             }
         }
@@ -226,6 +227,10 @@ final class Kills {
         Kills kills = run(parent, writers, commands, Long.parseLong(args[2]));
         kills.found().forEach((step, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, step));
         kills.lost().forEach(System.out::println);
-        System.out.printf(Locale.ROOT, "%d kills, %d losses%n", writers + commands, kills.lost().size());
+        System.out.printf(
+                Locale.ROOT,
+                "%d kills, %d losses%n",
+                writers + commands,
+                kills.lost().size());
     }
 }

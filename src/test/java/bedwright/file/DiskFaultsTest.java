@@ -84,8 +84,9 @@ class DiskFaultsTest {
     void onAFullDiskAllIsAsItWas() throws Exception {
         assumeTrue(can("unshare -rm mount -t tmpfs none '" + folder + "'"), "no right to a disk of one's own");
 
-        String said = apart("exec unshare -rm bash -c 'mount -t tmpfs -o size=256k none \"$1\"; echo -n before > \"$1\"/small.txt;"
-                + " echo -n before > \"$1\"/large.txt; \"${@:2}\"; ls -A \"$1\"; cat \"$1\"/small.txt' inner \"$@\"");
+        String said = apart(
+                "exec unshare -rm bash -c 'mount -t tmpfs -o size=256k none \"$1\"; echo -n before > \"$1\"/small.txt;"
+                        + " echo -n before > \"$1\"/large.txt; \"${@:2}\"; ls -A \"$1\"; cat \"$1\"/small.txt' inner \"$@\"");
 
         assertThat(said.lines())
                 .satisfiesExactly(

@@ -141,7 +141,9 @@ class HeldFolderTest {
         save("one");
         folder().resolve("plan.json").toFile().setWritable(false);
 
-        assertThatExceptionOfType(FileTrouble.class).isThrownBy(() -> save("two")).withMessageContaining("write-protected");
+        assertThatExceptionOfType(FileTrouble.class)
+                .isThrownBy(() -> save("two"))
+                .withMessageContaining("write-protected");
         assertThat(folder().resolve("sheet.html")).hasContent("one");
         assertThat(names()).containsExactly("plan.json", "sheet.html");
     }
