@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
             WeatherCommand.class,
             NoteCommand.class,
             PromiseCommand.class,
+            StillCommand.class,
             RecheckCommand.class,
             SheetCommand.class,
             CalendarCommand.class,

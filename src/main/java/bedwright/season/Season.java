@@ -185,25 +185,30 @@ public record Season(
 
     /** The same season with another caution. */
     public Season with(Caution other) {
-        return with(units, site, other, possible);
+        return with(units, site, other, possible, pool);
     }
 
     /** The same season judged over other possible seasons. */
     public Season with(Sampling other) {
-        return with(units, site, caution, other);
+        return with(units, site, caution, other, pool);
     }
 
     /** The same season at another site, or with another climate. */
     public Season with(Site other) {
-        return with(units, other, caution, possible);
+        return with(units, other, caution, possible, pool);
     }
 
     /** The same season written in other units. */
     public Season with(Units other) {
-        return with(other, site, caution, possible);
+        return with(other, site, caution, possible, pool);
     }
 
-    private Season with(Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling) {
+    /** The same season with other lots to choose from. */
+    public Season withPool(List<Lots> other) {
+        return with(units, site, caution, possible, other);
+    }
+
+    private Season with(Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling, List<Lots> otherPool) {
         return new Season(
                 name,
                 about,
@@ -222,7 +227,7 @@ public record Season(
                 families,
                 rotation,
                 crops,
-                pool,
+                otherPool,
                 standing,
                 outlets,
                 recipes,
