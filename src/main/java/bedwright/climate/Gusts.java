@@ -11,6 +11,9 @@ public final class Gusts {
     /** −ln(−ln p) at the middles p of {@link #SPEEDS} equal shares. */
     private static final double[] REDUCED = reduced();
 
+    /** Days of the months of a year of 365 days. */
+    private static final int[] MONTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
     private Gusts() {}
 
     private static double[] reduced() {
@@ -51,6 +54,15 @@ public final class Gusts {
         return aYear > 0 && below > 0
                 ? OptionalDouble.of(quantile(side.mode(), side.scale(), below))
                 : OptionalDouble.empty();
+    }
+
+    /** The strongest of a side's damaging gusts in a year of 365 days: see {@link #strongest}. */
+    public static OptionalDouble strongestOfAYear(Site.StormSide side, double share) {
+        double aYear = 0;
+        for (int m = 0; m < MONTHS.length; m++) {
+            aYear += side.gustsAWeek().get(m) * MONTHS[m] / 7;
+        }
+        return strongest(side, aYear, share);
     }
 
     /**

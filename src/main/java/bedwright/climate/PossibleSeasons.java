@@ -79,6 +79,14 @@ public final class PossibleSeasons {
                 .toList();
     }
 
+    /** A season as usual, but for gusts that blow on days of it. */
+    public static PossibleSeason usualWith(Season season, List<Sampling.GivenGust> gusts) {
+        return given(
+                season,
+                new Sampling.GivenSeason(
+                        null, 0, List.of(), gusts, Map.of(), null, null, List.of(), false, Map.of(), Map.of()));
+    }
+
     /** What is not said is as normal; gusts outside the season's days don't count. */
     private static PossibleSeason given(Season season, Sampling.GivenSeason given) {
         Optional<FrostDates> frost = FrostDates.of(season);

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             CropsCommand.class,
             WeatherCommand.class,
             NoteCommand.class,
+            StormCommand.class,
             PromiseCommand.class,
             StillCommand.class,
             RecheckCommand.class,

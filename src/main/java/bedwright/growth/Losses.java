@@ -220,13 +220,10 @@ final class Losses {
             if (gust.day() < development.emergence) {
                 continue;
             }
-            double half = half(development, gust.day());
-            if (half == Double.POSITIVE_INFINITY) {
+            double lost = blown(development, gust).lost();
+            if (lost == 0) {
                 continue;
             }
-            double speed = gust.speed() * bed.gusts().get(world.ground.direction(gust));
-            Crop.Stand stand = grown.crop.stand();
-            double lost = Gusts.flattened(speed, half, stand.spread()) * (1 - stand.standsUp());
             for (int w = 0; w < left.length; w++) {
                 if (7 * w + 3 >= gust.day()) {
                     left[w] *= 1 - lost;
@@ -234,6 +231,15 @@ final class Losses {
             }
         }
         return left;
+    }
+
+    /** What a gust does on its day; nothing while there is no height. */
+    Blown blown(Development development, Gust gust) {
+        double speed = gust.speed() * bed.gusts().get(world.ground.direction(gust));
+        double half = half(development, gust.day());
+        Crop.Stand stand = grown.crop.stand();
+        double flat = half == Double.POSITIVE_INFINITY ? 0 : Gusts.flattened(speed, half, stand.spread());
+        return new Blown(height(development, gust.day()), speed, flat, stand.standsUp());
     }
 
     private double[] usualStorms(Development development) {
@@ -274,8 +280,7 @@ final class Losses {
     /** Gust that lays half of it flat at the height of a day, m/s; infinite while it has no height. */
     private double half(Development development, int day) {
         Crop crop = grown.crop;
-        Double own = grown.method.height();
-        double height = (own == null ? crop.height() : own) * development.heightShare(day);
+        double height = height(development, day);
         if (height <= 0) {
             return Double.POSITIVE_INFINITY;
         }
@@ -285,6 +290,11 @@ final class Losses {
                 * (reference == null ? crop.height() : reference)
                 / height
                 * strengthening();
+    }
+
+    private double height(Development development, int day) {
+        Double own = grown.method.height();
+        return (own == null ? grown.crop.height() : own) * development.heightShare(day);
     }
 
     private double strengthening() {

@@ -1,5 +1,6 @@
 package bedwright.growth;
 
+import bedwright.climate.Gust;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Bed;
 import bedwright.season.Crop;
@@ -47,19 +48,45 @@ public final class Prospects {
      * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
      */
     public Prospect expect(KeptPlanting kept) {
-        List<Crop> crops = world.season.crops();
-        int crop = index(crops.stream().map(Crop::name).toList(), "crop", kept.crop());
+        Spot spot = spot(kept);
+        return expect(
+                crop(kept), spot.method(), kept.plants() / kept.lots(), spot.bed(), spot.sowWeek(), standing(kept));
+    }
+
+    /**
+     * What a gust does to a planting that is kept in a plan of this season, or that stands, as the first of the possible
+     * seasons lets it grow.
+     *
+     * @param gust one of that season's gusts
+     * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
+     */
+    public Blown blown(KeptPlanting kept, Gust gust) {
+        Spot spot = spot(kept);
+        Ground.BedClass place = world.ground.classes().get(world.ground.classOf(spot.bed()));
+        Method way = world.season.crops().get(crop(kept)).methods().get(spot.method());
+        Grown grown = Grown.of(world, crop(kept), way, spot.sowWeek(), standing(kept), place.warmth());
+        return new Losses(grown, place).blown(grown.developments.getFirst(), gust);
+    }
+
+    private int crop(KeptPlanting kept) {
+        return index(world.season.crops().stream().map(Crop::name).toList(), "crop", kept.crop());
+    }
+
+    private Spot spot(KeptPlanting kept) {
+        Crop crop = world.season.crops().get(crop(kept));
         int method = index(
-                crops.get(crop).methods().stream().map(Method::name).toList(),
-                "method of " + kept.crop(),
-                kept.method());
+                crop.methods().stream().map(Method::name).toList(), "method of " + kept.crop(), kept.method());
         int bed = index(world.season.allBeds().stream().map(Bed::name).toList(), "bed", kept.bed());
+        return new Spot(-1, bed, world.season.weekOf(kept.sown()), method);
+    }
+
+    private @Nullable Standing standing(KeptPlanting kept) {
         Integer entry = kept.standing();
         Standing standing = entry == null ? null : world.season.standing().get(entry - 1);
         if (standing != null && standing.isWritten()) {
             throw new IllegalArgumentException("The stems of planting " + kept.number() + " are written out");
         }
-        return expect(crop, method, kept.plants() / kept.lots(), bed, world.season.weekOf(kept.sown()), standing);
+        return standing;
     }
 
     private static int index(List<String> names, String what, String name) {

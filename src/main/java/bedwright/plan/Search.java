@@ -27,13 +27,16 @@ import org.jspecify.annotations.Nullable;
 public final class Search {
     private static final int SEARCHES = 2;
     /**
-     * Moves of the first round, for each planting that may move. Long enough to use a minute up on the demo farm in one
-     * round, since one long cooling ends better there than several short ones; short enough for a small season to be
-     * tried many times.
+     * Moves of the first round for each planting that may move and each other that there is: long enough that a minute on a
+     * large farm is one round, since one long cooling ends better there than several short ones; short enough for a small
+     * season, whose plantings stand in fewer ways, to be tried many times.
      */
-    private static final long MOVES_A_PLANTING = 5000;
+    private static final long MOVES_A_PAIR = 40;
 
-    /** The same where the search is to end by itself: shorter, so that there are rounds to compare. */
+    /**
+     * Moves of the first round for each planting where the search is to end by itself: fewer, so that there are rounds to
+     * compare.
+     */
     private static final long MOVES_A_PLANTING_TO_SETTLE = 1000;
 
     private static final long FEWEST_MOVES = 20_000;
@@ -154,7 +157,7 @@ public final class Search {
                 ? Long.MAX_VALUE
                 : System.nanoTime() + limits.time().toNanos();
         long movesLeft = limits.moves() == null ? Long.MAX_VALUE : limits.moves();
-        long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PLANTING;
+        long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PAIR * facts.free.length;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
         Found nothing = Found.of(facts, nothingPlaced(facts));
         SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from));

@@ -1,5 +1,6 @@
 package bedwright.sheet;
 
+import bedwright.season.Compass;
 import bedwright.climate.Shelter;
 import bedwright.season.Bed;
 import bedwright.season.Point;
@@ -72,10 +73,10 @@ final class GroundPlan {
     }
 
     private Figure figure(String id, Site.@Nullable StormSide side) {
-        String heading = side == null ? "The ground" : "Wind from " + Risks.side(side.from());
+        String heading = side == null ? "The ground" : "Wind from " + Compass.name(side.from());
         String caption = side == null
                 ? "The beds where they stand."
-                : "Storms from " + Risks.side(side.from()) + " (" + Say.whole(side.from())
+                : "Storms from " + Compass.name(side.from()) + " (" + Say.whole(side.from())
                         + "°): the darker a bed, the more it is sheltered. The figure is what is left of the open wind.";
         Svg svg = new Svg(Svg.Form.INLINE, id, WIDTH, height, heading, caption + " The table below holds the figures.");
         for (RoughGrass grass : season.roughGrass()) {
@@ -190,7 +191,7 @@ final class GroundPlan {
                 .line(tipX - 9 * dx + 5 * dy, tipY - 9 * dy - 5 * dx)
                 .line(tipX - 9 * dx - 5 * dy, tipY - 9 * dy + 5 * dx)
                 .close();
-        svg.mark("mark", "wind from " + Risks.side(from))
+        svg.mark("mark", "wind from " + Compass.name(from))
                 .line(centreX - 18 * dx, centreY - 18 * dy, tipX, tipY, "arrow")
                 .path(head, "arrow")
                 .end();
@@ -230,7 +231,7 @@ final class GroundPlan {
         List<Table.Column> columns = new ArrayList<>(
                 List.of(Table.Column.text("Bed"), Table.Column.number(say.lengthsHead()), Table.Column.text("Tunnel")));
         for (Site.StormSide side : season.site().storms()) {
-            columns.add(Table.Column.number("Wind left, from " + Risks.side(side.from())));
+            columns.add(Table.Column.number("Wind left, from " + Compass.name(side.from())));
         }
         columns.add(Table.Column.number("To rough grass, " + say.lengths().symbol()));
         List<List<String>> rows = new ArrayList<>();

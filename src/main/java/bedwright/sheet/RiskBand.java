@@ -1,5 +1,6 @@
 package bedwright.sheet;
 
+import bedwright.season.Compass;
 import bedwright.season.Pest;
 import bedwright.season.Season;
 import bedwright.season.Site;
@@ -78,7 +79,7 @@ final class RiskBand implements Band {
     }
 
     private static String gustName(Site.StormSide side) {
-        return "gusts, " + Risks.side(side.from());
+        return "gusts, " + Compass.name(side.from());
     }
 
     @Override
@@ -101,7 +102,7 @@ final class RiskBand implements Band {
             top += FROST + GAP;
         }
         for (Site.StormSide side : season.site().storms()) {
-            String tail = " of a damaging gust from " + Risks.side(side.from());
+            String tail = " of a damaging gust from " + Compass.name(side.from());
             draw(
                     svg,
                     strip(axis, top, w -> risks.gust(side, w)),

@@ -1,13 +1,11 @@
 package bedwright.sheet;
 
 import bedwright.climate.FrostDates;
-import bedwright.climate.Gusts;
 import bedwright.climate.SiteClimate;
 import bedwright.growth.PestPressure;
 import bedwright.season.Pest;
 import bedwright.season.Season;
 import bedwright.season.Site;
-import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.jspecify.annotations.Nullable;
 
@@ -79,21 +77,5 @@ final class Risks {
             sum += pressure[climate.weekOfYear(day)];
         }
         return -Math.expm1(-sum);
-    }
-
-    /** The strongest of a side's damaging gusts in a year of 365 days: see {@link Gusts#strongest}. */
-    static OptionalDouble strongest(Site.StormSide side, double share) {
-        double expected = 0;
-        int[] days = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-        for (int m = 0; m < days.length; m++) {
-            expected += side.gustsAWeek().get(m) * days[m] / DAYS;
-        }
-        return Gusts.strongest(side, expected, share);
-    }
-
-    /** "west", "south-east": the nearest of eight, for degrees clockwise from north. */
-    static String side(double degrees) {
-        String[] names = {"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"};
-        return names[Math.floorMod(Math.round(degrees / 45), 8)];
     }
 }

@@ -1,5 +1,7 @@
 package bedwright.sheet;
 
+import bedwright.climate.Gusts;
+import bedwright.season.Compass;
 import bedwright.plan.Outcome;
 import bedwright.season.Caution;
 import bedwright.season.Labour;
@@ -184,9 +186,9 @@ public final class Summary {
     private List<String> gusts() {
         List<String> lines = new ArrayList<>();
         for (Site.StormSide side : season.site().storms()) {
-            OptionalDouble usual = Risks.strongest(side, 0.5);
-            OptionalDouble tenth = Risks.strongest(side, 0.9);
-            String from = "From " + Risks.side(side.from()) + " (" + Say.whole(side.from()) + "°): ";
+            OptionalDouble usual = Gusts.strongestOfAYear(side, 0.5);
+            OptionalDouble tenth = Gusts.strongestOfAYear(side, 0.9);
+            String from = "From " + Compass.name(side.from()) + " (" + Say.whole(side.from()) + "°): ";
             lines.add(from
                     + (usual.isPresent()
                             ? "strongest gust of a usual year " + say.gust(usual.getAsDouble())

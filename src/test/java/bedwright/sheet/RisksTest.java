@@ -3,6 +3,8 @@ package bedwright.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bedwright.climate.Gusts;
+import bedwright.season.Compass;
 import bedwright.season.Season;
 import bedwright.season.Site;
 import java.time.LocalDate;
@@ -54,15 +56,15 @@ class RisksTest {
         }
         Arrays.sort(strongest);
 
-        assertThat(Risks.strongest(side, 0.5).orElseThrow()).isCloseTo(strongest[years / 2], within(0.1));
-        assertThat(Risks.strongest(side, 0.9).orElseThrow()).isCloseTo(strongest[years * 9 / 10], within(0.15));
+        assertThat(Gusts.strongestOfAYear(side, 0.5).orElseThrow()).isCloseTo(strongest[years / 2], within(0.1));
+        assertThat(Gusts.strongestOfAYear(side, 0.9).orElseThrow()).isCloseTo(strongest[years * 9 / 10], within(0.15));
     }
 
     @Test
     void aSideWithHardlyAnyGustHasNoneInAUsualYear() {
         Site.StormSide rare = SEASON.site().storms().get(1);
-        assertThat(Risks.strongest(rare, 0.5)).isEmpty();
-        assertThat(Risks.strongest(rare, 0.9)).isPresent();
+        assertThat(Gusts.strongestOfAYear(rare, 0.5)).isEmpty();
+        assertThat(Gusts.strongestOfAYear(rare, 0.9)).isPresent();
     }
 
     @Test
@@ -89,6 +91,6 @@ class RisksTest {
         "360, north"
     })
     void sidesHaveTheNameOfTheNearestOfEight(double degrees, String name) {
-        assertThat(Risks.side(degrees)).isEqualTo(name);
+        assertThat(Compass.name(degrees)).isEqualTo(name);
     }
 }
