@@ -103,8 +103,8 @@ final class StillCommand implements Callable<Integer> {
         Season season = plan.season();
         LocalDate day = day(season);
         int week = season.weekOf(day);
-        List<Gap.Way> ways = Gap.ways(
-                plan, PossibleSeasons.of(season), bed(season), (int) Rounding.halfUp(metres * MM), week);
+        List<Gap.Way> ways =
+                Gap.ways(plan, PossibleSeasons.of(season), bed(season), (int) Rounding.halfUp(metres * MM), week);
         PrintWriter out = spec.commandLine().getOut();
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(json(season, metres, week, ways)));
@@ -144,8 +144,9 @@ final class StillCommand implements Callable<Integer> {
     private void print(PrintWriter out, Season season, double metres, int week, List<Gap.Way> ways) {
         List<Gap.Way> possible =
                 ways.stream().filter(way -> way.breaks().isEmpty()).toList();
-        out.println("Bed " + bed + ", " + length(season, metres) + " " + season.units().length().symbol() + ", started in the week of "
-                + Words.date(season.weekStart(week)) + ":");
+        out.println("Bed " + bed + ", " + length(season, metres) + " "
+                + season.units().length().symbol() + ", started in the week of " + Words.date(season.weekStart(week))
+                + ":");
         if (possible.isEmpty()) {
             out.println("nothing of the season's pool can be started then that the plan has room for.");
         } else {
@@ -167,8 +168,9 @@ final class StillCommand implements Callable<Integer> {
         }
         impossible(out, ways);
         out.println();
-        out.println("Stems are those cut in the mean of the possible seasons, and what the season brings counts only those"
-                + " that somebody takes.");
+        out.println(
+                "Stems are those cut in the mean of the possible seasons, and what the season brings counts only those"
+                        + " that somebody takes.");
     }
 
     private void print(PrintWriter out, Season season, Gap.Way way) {

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -69,8 +68,9 @@ final class StormCommand implements Callable<Integer> {
     @Option(
             names = "--gust",
             paramLabel = "SPEED",
-            description = "Its strongest gust, in m/s (in mph where the season file is in feet); or bad, the strongest of a"
-                    + " usual year from that side; or very-bad, the strongest of one year in ten. Left out: bad.")
+            description =
+                    "Its strongest gust, in m/s (in mph where the season file is in feet); or bad, the strongest of a"
+                            + " usual year from that side; or very-bad, the strongest of one year in ten. Left out: bad.")
     private String gust = "bad";
 
     @Option(names = "--format", paramLabel = "text|json", description = "Words, or JSON.")
@@ -147,8 +147,8 @@ final class StormCommand implements Callable<Integer> {
                 .orElseThrow(() -> usage("The season file tells of no storms from that side, so \"" + gust
                         + "\" says nothing of it: give --gust a speed"));
         OptionalDouble strongest = Gusts.strongestOfAYear(side, share);
-        return strongest.orElseThrow(() -> usage(
-                "Most years have no damaging gust from that side, so \"" + gust + "\" says nothing: give --gust a speed"));
+        return strongest.orElseThrow(() -> usage("Most years have no damaging gust from that side, so \"" + gust
+                + "\" says nothing: give --gust a speed"));
     }
 
     private static double apart(double one, double other) {

@@ -96,11 +96,12 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
         Unit wind = season.units().speed();
         Unit small = season.units().smallLength();
         List<Stop> exposed = exposed();
-        out.println(Words.date(on) + ", gusts up to " + Words.number(wind.of(speed)) + " " + wind.symbol() + " from the "
-                + Compass.name(from) + ". "
-                + (exposed.isEmpty()
-                        ? "Of all that stands hardly anything was likely laid flat."
-                        : "Likely laid flat, the most exposed first:"));
+        out.println(
+                Words.date(on) + ", gusts up to " + Words.number(wind.of(speed)) + " " + wind.symbol() + " from the "
+                        + Compass.name(from) + ". "
+                        + (exposed.isEmpty()
+                                ? "Of all that stands hardly anything was likely laid flat."
+                                : "Likely laid flat, the most exposed first:"));
         if (!exposed.isEmpty()) {
             out.println();
             out.printf(
@@ -138,8 +139,9 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
         int sheltered = stops.size() - exposed.size();
         if (sheltered > 0) {
             out.println();
-            out.println(Words.count(sheltered, "planting") + " more stood that day, of which less than 2 % were likely laid"
-                    + " flat or nothing was to come any more.");
+            out.println(
+                    Words.count(sheltered, "planting") + " more stood that day, of which less than 2 % were likely laid"
+                            + " flat or nothing was to come any more.");
         }
     }
 

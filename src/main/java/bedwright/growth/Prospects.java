@@ -74,8 +74,8 @@ public final class Prospects {
 
     private Spot spot(KeptPlanting kept) {
         Crop crop = world.season.crops().get(crop(kept));
-        int method = index(
-                crop.methods().stream().map(Method::name).toList(), "method of " + kept.crop(), kept.method());
+        int method =
+                index(crop.methods().stream().map(Method::name).toList(), "method of " + kept.crop(), kept.method());
         int bed = index(world.season.allBeds().stream().map(Bed::name).toList(), "bed", kept.bed());
         return new Spot(-1, bed, world.season.weekOf(kept.sown()), method);
     }

@@ -86,8 +86,7 @@ public final class Gap {
     }
 
     /** Every crop of the pool by every method that gives a stem, with as many plants as the stretch has room for. */
-    private static List<Try> tries(
-            Plan plan, List<PossibleSeason> seasons, int bed, int millimetres, int week) {
+    private static List<Try> tries(Plan plan, List<PossibleSeason> seasons, int bed, int millimetres, int week) {
         Season season = plan.season();
         PlanFacts facts = PlanFacts.ofPlan(season, seasons, plan.plantings());
         int[] use = Outcomes.of(facts, Outcomes.places(facts, plan.plantings())).bedUse()[bed];

@@ -208,7 +208,8 @@ public record Season(
         return with(units, site, caution, possible, other);
     }
 
-    private Season with(Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling, List<Lots> otherPool) {
+    private Season with(
+            Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling, List<Lots> otherPool) {
         return new Season(
                 name,
                 about,

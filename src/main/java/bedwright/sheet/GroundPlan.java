@@ -1,8 +1,8 @@
 package bedwright.sheet;
 
-import bedwright.season.Compass;
 import bedwright.climate.Shelter;
 import bedwright.season.Bed;
+import bedwright.season.Compass;
 import bedwright.season.Point;
 import bedwright.season.RoughGrass;
 import bedwright.season.Season;

@@ -1,9 +1,9 @@
 package bedwright.sheet;
 
 import bedwright.climate.Gusts;
-import bedwright.season.Compass;
 import bedwright.plan.Outcome;
 import bedwright.season.Caution;
+import bedwright.season.Compass;
 import bedwright.season.Labour;
 import bedwright.season.Plan;
 import bedwright.season.Season;

@@ -34,7 +34,8 @@ class StillTest {
 
     @Test
     void theStretchMayBeSaidInFeet() {
-        assertThat(still("--bed", "Fence bed", "--feet", "10", "--on", "24 May").out()).contains("Bed Fence bed, 3 m, ");
+        assertThat(still("--bed", "Fence bed", "--feet", "10", "--on", "24 May").out())
+                .contains("Bed Fence bed, 3 m, ");
     }
 
     @Test

@@ -60,18 +60,20 @@ class StormTest {
     void theMostExposedComeFirst() {
         assertThat(round(28))
                 .isNotEmpty()
-                .isSortedAccordingTo(Comparator.comparingDouble((StormRound.Stop stop) ->
-                                stop.blown().speed())
+                .isSortedAccordingTo(Comparator.comparingDouble(
+                                (StormRound.Stop stop) -> stop.blown().speed())
                         .reversed()
-                        .thenComparing(Comparator.comparingDouble((StormRound.Stop stop) ->
-                                        stop.blown().flat())
+                        .thenComparing(Comparator.comparingDouble(
+                                        (StormRound.Stop stop) -> stop.blown().flat())
                                 .reversed()));
     }
 
     @Test
     void aStrongerGustLaysMoreFlat() {
-        double mild = round(15).stream().mapToDouble(stop -> stop.blown().flat()).sum();
-        double strong = round(30).stream().mapToDouble(stop -> stop.blown().flat()).sum();
+        double mild =
+                round(15).stream().mapToDouble(stop -> stop.blown().flat()).sum();
+        double strong =
+                round(30).stream().mapToDouble(stop -> stop.blown().flat()).sum();
 
         assertThat(strong).isGreaterThan(mild);
     }
@@ -106,7 +108,8 @@ class StormTest {
     @Test
     void badIsTheStrongestGustOfAUsualYearAndVeryBadIsMore() {
         String bad = Ran.of("storm", folder, "--from", "west", "--on", DAY).out();
-        String worse = Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "very-bad").out();
+        String worse = Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "very-bad")
+                .out();
 
         assertThat(speed(worse)).isGreaterThan(speed(bad));
     }

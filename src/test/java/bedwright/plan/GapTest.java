@@ -21,8 +21,7 @@ class GapTest {
         Season season = Seasons.of(Seasons.FIRST_BED);
         PlanFacts facts = Seasons.facts(season);
         Outcome outcome = Outcomes.of(facts, Seasons.randomPlan(facts, new Random(seed), 0.3));
-        return new Plan(
-                1, season, new Plan.Making(1, null, 1L, false, false), outcome.score(), outcome.plantings());
+        return new Plan(1, season, new Plan.Making(1, null, 1L, false, false), outcome.score(), outcome.plantings());
     }
 
     private static List<Gap.Way> ways(Plan plan, int week) {
@@ -56,7 +55,8 @@ class GapTest {
 
                 assertThat(way.money() * facts.seasonCount)
                         .isEqualTo((double) more.soft() - plan.score().soft());
-                assertThat(way.breaks().isEmpty()).isEqualTo(more.hard() >= plan.score().hard());
+                assertThat(way.breaks().isEmpty())
+                        .isEqualTo(more.hard() >= plan.score().hard());
                 looked++;
             }
         }
@@ -72,14 +72,15 @@ class GapTest {
                 .toList();
 
         assertThat(possible).isNotEmpty().isSortedAccordingTo(java.util.Comparator.reverseOrder());
-        assertThat(ways.stream().skip(possible.size())).noneMatch(way -> way.breaks().isEmpty());
+        assertThat(ways.stream().skip(possible.size()))
+                .noneMatch(way -> way.breaks().isEmpty());
     }
 
     @Test
     void inAnEmptyBedThePlantsFillTheStretchAndNoMore() {
         Season season = Seasons.of(Seasons.FIRST_BED);
-        Plan empty = new Plan(
-                1, season, new Plan.Making(1, null, 1L, false, false), new Plan.Score(0, 0, 0), List.of());
+        Plan empty =
+                new Plan(1, season, new Plan.Making(1, null, 1L, false, false), new Plan.Score(0, 0, 0), List.of());
 
         assertThat(ways(empty, 2)).isNotEmpty().allSatisfy(way -> {
             double one = 1000 * way.method().spacing() / way.method().rows();
