@@ -27,7 +27,7 @@ import tools.jackson.databind.node.ObjectNode;
  * the possible seasons are drawn. There are 1 to 8 of them; eight seeds each
  * are without and with caution.
  */
-final class SmallSeasons {
+public final class SmallSeasons {
     private static final Path BASE = Path.of("benchmarks", "search", "small", "base.json");
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final LocalDate START = LocalDate.of(2027, 5, 3);
@@ -91,14 +91,14 @@ final class SmallSeasons {
      *
      * @param seed 1 or more
      */
-    static ObjectNode tree(long seed) {
+    public static ObjectNode tree(long seed) {
         SmallSeasons drawn = new SmallSeasons(seed);
         drawn.draw();
         return drawn.season;
     }
 
     /** A season from its text. */
-    static Season season(ObjectNode tree) {
+    public static Season season(ObjectNode tree) {
         return SeasonFile.parse("small season", tree.toString().getBytes(StandardCharsets.UTF_8));
     }
 

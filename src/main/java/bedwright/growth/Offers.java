@@ -246,7 +246,9 @@ final class Offers {
                 return false;
             }
         }
-        return standing != null || !comesBackTooSoon(bed, crop, row);
+        // Whoever says the bed of what they planted knows what grew there before.
+        boolean isGiven = standing != null && standing.bed() != null;
+        return isGiven || !comesBackTooSoon(bed, crop, row);
     }
 
     private boolean comesBackTooSoon(Bed bed, Crop crop, Row row) {

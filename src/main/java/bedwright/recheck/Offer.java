@@ -183,10 +183,10 @@ final class Offer {
         return placed.standing() != null && isFixed(placed.standing());
     }
 
-    /** Whether bed, method and time are all given. */
+    /** Whether bed, method and time are all given; of written-out stems nobody asks for the method. */
     private static boolean isFixed(Standing standing) {
-        boolean timed = standing.sown() != null || standing.clock() != null || standing.isWritten();
-        return standing.bed() != null && standing.method() != null && timed;
+        boolean timed = standing.sown() != null || standing.clock() != null;
+        return standing.bed() != null && (standing.isWritten() || standing.method() != null && timed);
     }
 
     private void checkPlace(Placed placed) {
@@ -207,7 +207,8 @@ final class Offer {
         }
         Families families = new Families(facts);
         Optional<Family> family = families.family(placed);
-        if (family.isPresent() && family.get().never() && families.breaksRest(placed, calendar)) {
+        boolean bedIsGiven = placed.standing() != null && placed.standing().bed() != null;
+        if (!bedIsGiven && family.isPresent() && family.get().never() && families.breaksRest(placed, calendar)) {
             fault(
                     placed,
                     family.get().name() + " must not come back into bed "

@@ -213,6 +213,39 @@ class OfferTest {
         assertThat(faultsOfOneLot()).isEmpty();
     }
 
+    /** Whoever says the bed of what they planted knows what grew there before; where the bed is ours to choose it is not. */
+    @Test
+    void familyThatMustNeverComeBackSoonerIsRefusedForAStandingPlantingOnlyWhereItsBedIsOpen() {
+        family(true);
+        ready();
+        for (String bed : new String[] {"Bed", null}) {
+            season.standing.add(
+                    new Standing(null, "zinnia", 5, null, bed, TestSeason.week(1), null, List.of(), null));
+        }
+
+        assertThat(faults(season.stands(1, 1), season.stands(2, 2)))
+                .containsExactly("Planting 2 (zinnia): daisies must not come back into bed Bed so soon");
+    }
+
+    /** Nobody asks for the method of written-out stems, nor whether their bed would have been free for them. */
+    @Test
+    void writtenStemsWithoutAMethodStandWhereTheyStand() {
+        taken(0, 60);
+        ready();
+        season.standing.add(new Standing(
+                null,
+                "zinnia",
+                5,
+                null,
+                "Bed",
+                null,
+                null,
+                List.of(new Standing.WrittenStems(TestSeason.week(3), null, 6)),
+                null));
+
+        assertThat(faults(season.stands(1, 1))).isEmpty();
+    }
+
     private void family(boolean never) {
         crop.family = "daisies";
         season.families.add(new Family("daisies", 3, never));
