@@ -2,7 +2,6 @@ package bedwright.command;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.regex.MatchResult;
@@ -135,6 +134,6 @@ final class Mutants {
 
     /** Bytes as text with one character a byte. */
     static String text(byte[] bytes) {
-        return new String(Arrays.copyOf(bytes, bytes.length), ISO_8859_1);
+        return new String(bytes, ISO_8859_1);
     }
 }

@@ -3,6 +3,7 @@ package bedwright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
@@ -71,7 +72,7 @@ class MutatedFilesTest {
                         try {
                             return Mutants.text(Files.readAllBytes(file));
                         } catch (IOException e) {
-                            throw new java.io.UncheckedIOException(e);
+                            throw new UncheckedIOException(e);
                         }
                     })
                     .toList();

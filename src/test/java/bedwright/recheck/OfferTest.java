@@ -218,13 +218,15 @@ class OfferTest {
     void familyThatMustNeverComeBackSoonerIsRefusedForAStandingPlantingOnlyWhereItsBedIsOpen() {
         family(true);
         ready();
-        for (String bed : new String[] {"Bed", null}) {
-            season.standing.add(
-                    new Standing(null, "zinnia", 5, null, bed, TestSeason.week(1), null, List.of(), null));
-        }
+        standsFromWeekOne("Bed");
+        standsFromWeekOne(null);
 
         assertThat(faults(season.stands(1, 1), season.stands(2, 2)))
                 .containsExactly("Planting 2 (zinnia): daisies must not come back into bed Bed so soon");
+    }
+
+    private void standsFromWeekOne(@Nullable String bed) {
+        season.standing.add(new Standing(null, "zinnia", 5, null, bed, TestSeason.week(1), null, List.of(), null));
     }
 
     /** Nobody asks for the method of written-out stems, nor whether their bed would have been free for them. */
