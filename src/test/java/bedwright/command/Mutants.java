@@ -16,13 +16,54 @@ final class Mutants {
     private static final Pattern TEXT = Pattern.compile("\"[^\"\\n]*\"");
     private static final Pattern DATE = Pattern.compile("\"[0-9]{4}-[0-9]{2}-[0-9]{2}\"");
     private static final Pattern ENTRY = Pattern.compile("\\{[^{}]*},?");
-    private static final Pattern MEMBER = Pattern.compile("\"[a-zA-Z]+\": ?(\"[^\"\\n]*\"|-?[0-9.]+|\\[[^\\[\\]{}]*]),?");
+    private static final Pattern MEMBER =
+            Pattern.compile("\"[a-zA-Z]+\": ?(\"[^\"\\n]*\"|-?[0-9.]+|\\[[^\\[\\]{}]*]),?");
     private static final List<String> NUMBERS = List.of(
-            "0", "-0", "1", "-1", "2", "0.5", "0.1", "1e-9", "3", "7", "10", "80", "99", "100", "366", "500", "1000",
-            "2000", "1e4", "1e5", "1e6", "1e9", "1e300", "1e309", "2147483647", "9223372036854775807", "0.3333333333");
-    private static final List<String> TEXTS =
-            List.of("\"\"", "\" \"", "\"sown\"", "\"tray\"", "\"set\"", "\"plugs\"", "\"ends\"", "\"\\u0000\"",
-                    "\"<b>&amp;\"", "\"=1+1\"", "null", "true", "[]", "{}", "\"01-01\"", "\"12-31\"", "\"02-29\"");
+            "0",
+            "-0",
+            "1",
+            "-1",
+            "2",
+            "0.5",
+            "0.1",
+            "1e-9",
+            "3",
+            "7",
+            "10",
+            "80",
+            "99",
+            "100",
+            "366",
+            "500",
+            "1000",
+            "2000",
+            "1e4",
+            "1e5",
+            "1e6",
+            "1e9",
+            "1e300",
+            "1e309",
+            "2147483647",
+            "9223372036854775807",
+            "0.3333333333");
+    private static final List<String> TEXTS = List.of(
+            "\"\"",
+            "\" \"",
+            "\"sown\"",
+            "\"tray\"",
+            "\"set\"",
+            "\"plugs\"",
+            "\"ends\"",
+            "\"\\u0000\"",
+            "\"<b>&amp;\"",
+            "\"=1+1\"",
+            "null",
+            "true",
+            "[]",
+            "{}",
+            "\"01-01\"",
+            "\"12-31\"",
+            "\"02-29\"");
 
     private final RandomGenerator random;
     private final List<String> whole;
@@ -125,7 +166,11 @@ final class Mutants {
         int window = 4000;
         int from = text.length() <= window ? 0 : random.nextInt(text.length() - window);
         int to = Math.min(text.length(), from + window);
-        return pattern.matcher(text).region(from, to).useTransparentBounds(true).results().toArray(MatchResult[]::new);
+        return pattern.matcher(text)
+                .region(from, to)
+                .useTransparentBounds(true)
+                .results()
+                .toArray(MatchResult[]::new);
     }
 
     private static String put(String text, MatchResult at, String by) {

@@ -55,7 +55,8 @@ class MutatedFilesTest {
             Ran check = soon(seed, i, "check", file);
             assertAnswered(seed, i, check, Exit.DONE, Exit.FAULTY_FILE);
             if (check.code() == Exit.DONE && !isLarge && ++faultless % PLANNED == 0) {
-                Ran plan = soon(seed, i, "plan", file, "--moves", 1, "--seasons", 2, "--out", temporary.resolve("plan"));
+                Ran plan =
+                        soon(seed, i, "plan", file, "--moves", 1, "--seasons", 2, "--out", temporary.resolve("plan"));
                 assertAnswered(seed, i, plan, Exit.DONE, Exit.RULE_BROKEN);
             }
         }
@@ -66,7 +67,8 @@ class MutatedFilesTest {
     private static List<String> files(long from, long to) throws IOException {
         try (Stream<Path> files = Files.list(Path.of("problems"))) {
             return files.filter(file -> file.toString().endsWith(".json"))
-                    .filter(file -> file.toFile().length() >= from && file.toFile().length() < to)
+                    .filter(file ->
+                            file.toFile().length() >= from && file.toFile().length() < to)
                     .sorted()
                     .map(file -> {
                         try {
@@ -90,9 +92,7 @@ class MutatedFilesTest {
     }
 
     private static void assertAnswered(long seed, int i, Ran ran, Integer... codes) {
-        assertThat(ran.code())
-                .as("file %d of seed %d: %s", i, seed, ran.err())
-                .isIn((Object[]) codes);
+        assertThat(ran.code()).as("file %d of seed %d: %s", i, seed, ran.err()).isIn((Object[]) codes);
         assertThat(ran.err()).doesNotContain("Exception", "\tat ");
         if (ran.code() == Exit.FAULTY_FILE) {
             assertThat(ran.err()).matches("(?s).*:[1-9]\\d*:[1-9]\\d*: .*nothing was written\\.\\s*");

@@ -35,18 +35,21 @@ class FuzzCorpusTest {
     @ParameterizedTest
     @MethodSource("season")
     void aSeasonIsReadOrTold(Path file) {
-        assertThatCode(() -> FuzzSeason.fuzzerTestOneInput(Files.readAllBytes(file))).doesNotThrowAnyException();
+        assertThatCode(() -> FuzzSeason.fuzzerTestOneInput(Files.readAllBytes(file)))
+                .doesNotThrowAnyException();
     }
 
     @ParameterizedTest
     @MethodSource("plan")
     void aPlanIsReadOrTold(Path file) {
-        assertThatCode(() -> FuzzPlan.fuzzerTestOneInput(Files.readAllBytes(file))).doesNotThrowAnyException();
+        assertThatCode(() -> FuzzPlan.fuzzerTestOneInput(Files.readAllBytes(file)))
+                .doesNotThrowAnyException();
     }
 
     @ParameterizedTest
     @MethodSource("weather")
     void aWeatherFileIsReadOrTold(Path file) {
-        assertThatCode(() -> FuzzWeather.fuzzerTestOneInput(Files.readAllBytes(file))).doesNotThrowAnyException();
+        assertThatCode(() -> FuzzWeather.fuzzerTestOneInput(Files.readAllBytes(file)))
+                .doesNotThrowAnyException();
     }
 }

@@ -89,14 +89,15 @@ final class RandomFarms {
     }
 
     private void methods() {
-        season.get("crops").forEach(crop -> crop.get("methods").forEach(node -> {
-            ObjectNode method = (ObjectNode) node;
-            method.put("grace", random.nextInt(3));
-            method.put("weedings", random.nextInt(4));
-            if (oneIn(3)) {
-                method.put("saleable", random.nextInt(101) / 100.0);
-            }
-        }));
+        season.get("crops")
+                .forEach(crop -> crop.get("methods").forEach(node -> {
+                    ObjectNode method = (ObjectNode) node;
+                    method.put("grace", random.nextInt(3));
+                    method.put("weedings", random.nextInt(4));
+                    if (oneIn(3)) {
+                        method.put("saleable", random.nextInt(101) / 100.0);
+                    }
+                }));
     }
 
     /** A planting written out, one with everything decided, and one with its method alone. */
@@ -112,7 +113,10 @@ final class RandomFarms {
                 ArrayNode methods = (ArrayNode) crop.get("methods");
                 if (kind > 0) {
                     planting.put(
-                            "method", methods.get(random.nextInt(methods.size())).get("name").asString());
+                            "method",
+                            methods.get(random.nextInt(methods.size()))
+                                    .get("name")
+                                    .asString());
                 }
                 if (kind < 2) {
                     planting.put("bed", one("beds").get("name").asString());

@@ -77,7 +77,8 @@ class RandomFarmsTest {
                             outcome.score().hard(),
                             outcome.score().medium(),
                             outcome.score().soft());
-            assertThat(byStock(facts, Outcomes.places(facts, outcome.plantings()))).isEqualTo(byStock(facts, places));
+            assertThat(byStock(facts, Outcomes.places(facts, outcome.plantings())))
+                    .isEqualTo(byStock(facts, places));
         }
     }
 
