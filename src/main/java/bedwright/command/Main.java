@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PlanCommand.class,
             CheckCommand.class,
+            CompareCommand.class,
             ExpectCommand.class,
             NewCommand.class,
             CropsCommand.class,

@@ -297,7 +297,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     /** Counts the plan again from the season file alone, by other code, and refuses it if the two differ. */
-    private static void recheck(Season season, PlanFacts facts, Outcome outcome) {
+    static void recheck(Season season, PlanFacts facts, Outcome outcome) {
         Tally tally = Recheck.of(season, facts.seasons(), outcome.plantings());
         Plan.Score counted = new Plan.Score(tally.hard(), tally.medium(), tally.soft());
         if (!counted.equals(outcome.score()) || !tally.faults().isEmpty()) {

@@ -13,8 +13,8 @@ import picocli.CommandLine.Spec;
         name = "schema",
         mixinStandardHelpOptions = true,
         description = {
-            "Prints the JSON Schema of season files, plan files, prices, the crop book or the answers that a new season is"
-                    + " made of: point an editor at it and it completes and checks.",
+            "Prints the JSON Schema of season files, plan files, prices, the crop book, the answers that a new season is"
+                    + " made of or strategies to compare: point an editor at it and it completes and checks.",
             "",
             "  target/bedwright schema season > season.schema.json"
         })
@@ -23,8 +23,8 @@ final class SchemaCommand implements Callable<Integer> {
     private CommandSpec spec = CommandSpec.create();
 
     @Parameters(
-            paramLabel = "season|plan|prices|book|answers",
-            description = "Which file's schema: season, plan, prices, book or answers.")
+            paramLabel = "season|plan|prices|book|answers|strategies",
+            description = "Which file's schema: season, plan, prices, book, answers or strategies.")
     private Which which = Which.SEASON;
 
     enum Which {
@@ -32,7 +32,8 @@ final class SchemaCommand implements Callable<Integer> {
         PLAN,
         PRICES,
         BOOK,
-        ANSWERS;
+        ANSWERS,
+        STRATEGIES;
 
         @Override
         public String toString() {
@@ -51,6 +52,7 @@ final class SchemaCommand implements Callable<Integer> {
                             case PRICES -> Schema.prices();
                             case BOOK -> Schema.book();
                             case ANSWERS -> Schema.answers();
+                            case STRATEGIES -> Schema.strategies();
                         });
         spec.commandLine().getOut().flush();
         return Exit.DONE;

@@ -29,7 +29,7 @@ final class Typed {
                 text -> word(
                         text,
                         SchemaCommand.Which.values(),
-                        "\"season\", \"plan\", \"prices\", \"book\" or \"answers\""));
+                        "\"season\", \"plan\", \"prices\", \"book\", \"answers\" or \"strategies\""));
     }
 
     private static <T> T number(String text, Function<String, T> reading, String wanted) {

@@ -1,7 +1,8 @@
 /**
- * Ways of growing side by side: the rule-of-thumb season that a plan has to beat.
+ * Ways of growing side by side: plans judged on seasons that they were not made for, what one brings more than another
+ * and how much of that may be chance, and the rule-of-thumb season that a plan has to beat.
  *
- * <p>In come the facts of a plan; out go plans made by other means and judged by the same score.
+ * <p>In come seasons with changes and the plans made of them; out go figures of each and of their differences.
  */
 @NullMarked
 package bedwright.compare;

@@ -9,6 +9,7 @@ import bedwright.season.Method;
 import bedwright.season.Plan;
 import bedwright.season.PriceList;
 import bedwright.season.Season;
+import bedwright.season.Strategies;
 import bedwright.season.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -61,6 +62,11 @@ public final class Schema {
     /** The schema of answers for a season of one's own. */
     public static String answers() {
         return new Schema(List.of()).of(Answers.class, "Answers for a season of one's own", "answers");
+    }
+
+    /** The schema of a file of strategies. */
+    public static String strategies() {
+        return new Schema(List.of()).of(Strategies.class, "Ways of growing to be compared", "strategies");
     }
 
     private String of(Class<? extends Record> type, String title, String name) {

@@ -84,11 +84,16 @@ public final class Summary {
      * @param width most characters a line, at least 40; words longer than that stay whole
      */
     public static String text(SheetFacts facts, int width) {
+        return text(of(facts), width);
+    }
+
+    /** Parts as plain lines, likewise. */
+    public static String text(List<Part> parts, int width) {
         if (width < 40) {
             throw new IllegalArgumentException("A summary needs lines of at least 40 characters, not " + width);
         }
         StringBuilder text = new StringBuilder();
-        for (Part part : of(facts)) {
+        for (Part part : parts) {
             text.append(text.isEmpty() ? "" : "\n").append(part.heading()).append('\n');
             for (String line : part.lines()) {
                 wrap(text, line, width);

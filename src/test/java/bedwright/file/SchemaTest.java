@@ -29,7 +29,7 @@ class SchemaTest {
     private static final com.networknt.schema.Schema PLAN = DRAFT.getSchema(Schema.plan());
 
     @ParameterizedTest
-    @ValueSource(strings = {"season", "plan", "prices", "crop-book", "answers"})
+    @ValueSource(strings = {"season", "plan", "prices", "crop-book", "answers", "strategies"})
     void areKeptAsTheRecordsSay(String name) throws IOException {
         String kept = Files.readString(SchemaWriter.FOLDER.resolve(name + ".schema.json"));
 
@@ -41,6 +41,7 @@ class SchemaTest {
                             case "plan" -> Schema.plan();
                             case "prices" -> Schema.prices();
                             case "answers" -> Schema.answers();
+                            case "strategies" -> Schema.strategies();
                             default -> Schema.book();
                         });
     }
@@ -55,6 +56,7 @@ class SchemaTest {
         assertThat(draft.validate(Schema.prices(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.book(), InputFormat.JSON)).isEmpty();
         assertThat(draft.validate(Schema.answers(), InputFormat.JSON)).isEmpty();
+        assertThat(draft.validate(Schema.strategies(), InputFormat.JSON)).isEmpty();
     }
 
     static IntStream seeds() {

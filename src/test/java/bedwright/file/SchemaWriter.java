@@ -17,5 +17,6 @@ final class SchemaWriter {
         Files.writeString(FOLDER.resolve("prices.schema.json"), Schema.prices());
         Files.writeString(FOLDER.resolve("crop-book.schema.json"), Schema.book());
         Files.writeString(FOLDER.resolve("answers.schema.json"), Schema.answers());
+        Files.writeString(FOLDER.resolve("strategies.schema.json"), Schema.strategies());
     }
 }

@@ -1,0 +1,196 @@
+package bedwright.command;
+
+import bedwright.compare.Comparison;
+import bedwright.compare.FreshSeasons;
+import bedwright.file.SeasonFile;
+import bedwright.file.StrategiesFile;
+import bedwright.season.Season;
+import bedwright.season.Strategies;
+import bedwright.sheet.ComparisonData;
+import bedwright.sheet.ComparisonWords;
+import bedwright.sheet.Summary;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares ways of growing. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Compares ways of growing: plans a season with each strategy's changes, several times with the same effort,"
+                    + " and judges all plans on the same possible seasons, for none of which a plan was made. It says"
+                    + " what one brings more than another, and how much of that may be chance.",
+            "Every plan is kept as it is made: after Ctrl-C the same command goes on where it was broken off.",
+            "",
+            "  target/bedwright compare problems/first-bed.json benchmarks/strategies/first-bed.json --moves 20000",
+            "",
+            "What a file of strategies can say: target/bedwright schema strategies"
+        })
+final class CompareCommand implements Callable<Integer> {
+    /** How long the process waits on Ctrl-C for what is done to be kept, s. */
+    private static final int WAIT_AT_THE_END = 60;
+
+    /** Letters on a line of the summary. */
+    private static final int WIDTH = 100;
+
+    private static final double USUAL_SECONDS = 30;
+    private static final int MOST_SEASONS = 5000;
+    private static final int MOST_SEARCHES = 50;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(index = "0", paramLabel = "SEASON", description = "The season file.")
+    private Path file = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "STRATEGIES", description = "The file of strategies.")
+    private Path strategyFile = Path.of("");
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for plans and results; left out: comparisons/ and the two files' names.")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--time",
+            paramLabel = "SECONDS",
+            description = "How long each search takes; left out, and without --moves: 30.")
+    private @Nullable Double seconds;
+
+    @Option(
+            names = "--moves",
+            paramLabel = "N",
+            description = "How many moves each search tries: with it the same seed gives the same results everywhere.")
+    private @Nullable Long moves;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of all searches; left out: 1.")
+    private long seed = 1;
+
+    @Option(
+            names = "--searches",
+            paramLabel = "N",
+            description =
+                    "How many times each strategy is planned, each with a seed of its own: from how far these plans lie"
+                            + " apart follows how much is the searches' luck. Left out: 3.")
+    private int searches = 3;
+
+    @Option(
+            names = "--judge-on",
+            paramLabel = "N",
+            description = "On how many fresh seasons all plans are judged, 200 to 5000; left out: 1000.")
+    private int fresh = 1000;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            description = "What goes to the screen: a summary, or results.json.")
+    private PlanCommand.Format format = PlanCommand.Format.TEXT;
+
+    @Override
+    public Integer call() {
+        Season season = SeasonFile.read(file);
+        Comparison.Effort effort = effort();
+        if (fresh < FreshSeasons.FEWEST || fresh > MOST_SEASONS) {
+            throw usage("--judge-on takes " + FreshSeasons.FEWEST + " to " + MOST_SEASONS + " seasons, not " + fresh);
+        }
+        Strategies strategies = StrategiesFile.read(strategyFile, season);
+        Path named = out == null ? Path.of("comparisons", name(file) + "-" + name(strategyFile)) : out;
+        ComparisonFolder folder = new ComparisonFolder(named, strategies);
+        folder.mustBeWritable();
+        PrintWriter err = spec.commandLine().getErr();
+        CompareRun run = new CompareRun(season, strategies, effort, folder, err, System.console() != null);
+        run.mustHaveSomethingToPlant();
+        CountDownLatch kept = new CountDownLatch(1);
+        Thread hook = new Thread(() -> {
+            run.stop();
+            try {
+                if (!kept.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
+                    err.println("What was done could not be kept in time.");
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            run.plan();
+            return run.made() < run.all() ? broken(run, err) : finish(run, strategies, folder);
+        } finally {
+            kept.countDown();
+            if (!run.isStopped()) {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            }
+        }
+    }
+
+    private static int broken(CompareRun run, PrintWriter err) {
+        err.println("Interrupted: " + run.made() + " of " + run.all()
+                + " plans are made and kept. The same command goes on with the next.");
+        return Exit.INTERRUPTED;
+    }
+
+    private int finish(CompareRun run, Strategies strategies, ComparisonFolder folder) {
+        Comparison comparison = run.judged(fresh);
+        Map<String, String> results = new LinkedHashMap<>();
+        String json = ComparisonData.json(comparison);
+        results.put("seasons.csv", ComparisonData.seasonsCsv(comparison));
+        results.put("strategies.csv", ComparisonData.strategiesCsv(comparison));
+        results.put("results.json", json);
+        folder.write(strategies, results);
+        PrintWriter screen = spec.commandLine().getOut();
+        if (format == PlanCommand.Format.JSON) {
+            screen.print(json);
+            screen.flush();
+        } else {
+            screen.println(Summary.text(ComparisonWords.of(comparison), WIDTH));
+        }
+        return run.breaksARule() ? Exit.RULE_BROKEN : Exit.DONE;
+    }
+
+    private Comparison.Effort effort() {
+        if (seconds != null && !(seconds > 0 && seconds <= 1e6)) {
+            throw usage("--time takes seconds, more than 0, not " + seconds);
+        }
+        if (moves != null && moves < 1) {
+            throw usage("--moves takes a number of moves, at least 1, not " + moves);
+        }
+        if (seconds != null && moves != null) {
+            throw usage("--time and --moves are two limits of the same searches: keep one of them");
+        }
+        if (seed < 0 || seed > (1L << 53) - 2) {
+            throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
+        }
+        if (searches < 2 || searches > MOST_SEARCHES) {
+            throw usage("--searches takes 2 to " + MOST_SEARCHES + ", not " + searches
+                    + ": from one plan alone nothing follows about its luck");
+        }
+        Double time = seconds;
+        if (time == null && moves == null) {
+            time = USUAL_SECONDS;
+        }
+        return new Comparison.Effort(time, moves, seed, searches);
+    }
+
+    private ParameterException usage(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private static String name(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(".json") ? name.substring(0, name.length() - ".json".length()) : name;
+    }
+}
