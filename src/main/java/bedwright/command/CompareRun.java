@@ -100,7 +100,8 @@ final class CompareRun {
                     && !hasPlaces(changed, PossibleSeasons.of(changed))) {
                 throw new Refusal(
                         Exit.FAULTY_FILE,
-                        "Strategy " + (i + 1) + ", \"" + strategies.strategies().get(i).name()
+                        "Strategy " + (i + 1) + ", \""
+                                + strategies.strategies().get(i).name()
                                 + "\": With its changes nothing is left to plant: no crop of the pool gives a stem in"
                                 + " any bed and week. Bar less, or leave more beds. Nothing was planned.");
             }
@@ -210,6 +211,7 @@ final class CompareRun {
     /** Whether some plan breaks a hard rule. */
     boolean breaksARule() {
         return IntStream.range(0, plans.size())
-                .anyMatch(i -> plans.get(i).stream().anyMatch(plan -> plan.score().hard() < 0));
+                .anyMatch(
+                        i -> plans.get(i).stream().anyMatch(plan -> plan.score().hard() < 0));
     }
 }

@@ -41,7 +41,8 @@ final class ComparisonFolder {
     }
 
     private static String plain(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         String some = plain.isEmpty() ? "strategy" : plain;
         return some.length() <= LONGEST_NAME ? some : some.substring(0, LONGEST_NAME);
     }

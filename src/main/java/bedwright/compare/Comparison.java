@@ -19,8 +19,8 @@ public record Comparison(Season season, Strategies strategies, Effort effort, Li
         int seasons = ways.getFirst().seasons();
         for (Way way : ways) {
             if (way.seasons() != seasons) {
-                throw new IllegalArgumentException(way.name() + " was judged on " + way.seasons()
-                        + " seasons, others on " + seasons);
+                throw new IllegalArgumentException(
+                        way.name() + " was judged on " + way.seasons() + " seasons, others on " + seasons);
             }
         }
     }

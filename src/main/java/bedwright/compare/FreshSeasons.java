@@ -30,9 +30,7 @@ public final class FreshSeasons {
         if (count < 2) {
             throw new IllegalArgumentException("Plans are judged on at least 2 seasons, not " + count);
         }
-        return areGiven(season)
-                ? PossibleSeasons.of(season)
-                : PossibleSeasons.fresh(season, count, seed(season));
+        return areGiven(season) ? PossibleSeasons.of(season) : PossibleSeasons.fresh(season, count, seed(season));
     }
 
     /** Whether the season says outright what seasons there are, so that none is fresh. */

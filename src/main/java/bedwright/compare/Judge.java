@@ -36,10 +36,7 @@ public final class Judge {
      * @throws IllegalArgumentException if a planting has no place in the season
      */
     public static Judged of(
-            Season season,
-            List<KeptPlanting> plantings,
-            List<PossibleSeason> planned,
-            List<PossibleSeason> fresh) {
+            Season season, List<KeptPlanting> plantings, List<PossibleSeason> planned, List<PossibleSeason> fresh) {
         Judge judge = new Judge(season, plantings);
         return judge.judged(judge.outcome(planned), judge.outcome(fresh), fresh);
     }

@@ -50,8 +50,8 @@ final class Losses {
                     ways.indexOf(planting.method()),
                     beds.indexOf(planting.bed()),
                     season.weekOf(planting.sown()));
-            Prospect prospect = known.computeIfAbsent(
-                    alike, a -> prospects.expect(a.crop(), a.method(), 1, a.bed(), a.week()));
+            Prospect prospect =
+                    known.computeIfAbsent(alike, a -> prospects.expect(a.crop(), a.method(), 1, a.bed(), a.week()));
             Method way = crop.methods().get(alike.method());
             add(lost, 100 * planting.plants() * way.stems() * way.saleable(), prospect.seasons());
         }

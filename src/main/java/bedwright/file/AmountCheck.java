@@ -35,8 +35,7 @@ final class AmountCheck {
         stock(path, strategy);
         hours(path, strategy);
         outlets(path, strategy.outlets());
-        List<String> breaks = Stream.concat(
-                        season.windbreaks().stream(), strategy.windbreaks().stream())
+        List<String> breaks = Stream.concat(season.windbreaks().stream(), strategy.windbreaks().stream())
                 .map(windbreak -> windbreak.name())
                 .toList();
         int known = season.windbreaks().size();
@@ -126,16 +125,20 @@ final class AmountCheck {
         }
         if (strategy.trays() != null) {
             if (stock.trays() == null) {
-                flaws.add(path + "/trays", "This season is never short of trays, so more or fewer change nothing."
-                        + " Take \"trays\" away.");
+                flaws.add(
+                        path + "/trays",
+                        "This season is never short of trays, so more or fewer change nothing."
+                                + " Take \"trays\" away.");
             } else {
                 less(path + "/trays", stock.trays().cells(), strategy.trays(), "tray cells");
             }
         }
         if (strategy.cover() != null) {
             if (stock.cover() == null) {
-                flaws.add(path + "/cover", "This season has no row cover. Describe it there first, with 0 \"metres\" if"
-                        + " none is owned.");
+                flaws.add(
+                        path + "/cover",
+                        "This season has no row cover. Describe it there first, with 0 \"metres\" if"
+                                + " none is owned.");
             } else {
                 less(path + "/cover", stock.cover().metres(), strategy.cover(), "m of row cover");
             }
@@ -144,12 +147,16 @@ final class AmountCheck {
 
     private void hours(String path, Strategy strategy) {
         if (!strategy.ownHours().isEmpty() && season.labour().own().isEmpty()) {
-            flaws.add(path + "/ownHours", "Own hours have no limit in this season, so more or fewer change nothing. Give"
-                    + " \"own\" hours there, or take this away.");
+            flaws.add(
+                    path + "/ownHours",
+                    "Own hours have no limit in this season, so more or fewer change nothing. Give"
+                            + " \"own\" hours there, or take this away.");
         }
         if (!strategy.cuttingHands().isEmpty() && season.labour().cutting().isEmpty()) {
-            flaws.add(path + "/cuttingHands", "Cutting hours have no limit in this season, so more or fewer hands change"
-                    + " nothing. Give \"cutting\" hours there, or take this away.");
+            flaws.add(
+                    path + "/cuttingHands",
+                    "Cutting hours have no limit in this season, so more or fewer hands change"
+                            + " nothing. Give \"cutting\" hours there, or take this away.");
         }
         for (int i = 0; i < strategy.ownHours().size(); i++) {
             var more = strategy.ownHours().get(i);
@@ -166,10 +173,7 @@ final class AmountCheck {
     }
 
     /** A span in which no week of the season begins changes nothing. */
-    private void span(
-            String path,
-            @Nullable LocalDate from,
-            @Nullable LocalDate to) {
+    private void span(String path, @Nullable LocalDate from, @Nullable LocalDate to) {
         for (int w = 0; w < season.weeks(); w++) {
             var first = season.weekStart(w);
             if ((from == null || !first.isBefore(from)) && (to == null || !first.isAfter(to))) {
@@ -203,8 +207,10 @@ final class AmountCheck {
             if (amount != null
                     && amount != Math.rint(amount)
                     && season.orders().stream().anyMatch(o -> o.name().equals(change.outlet()))) {
-                flaws.add(at + "/amount", "Of an order only whole bouquets can be asked for, not "
-                        + Words.number(amount) + ". Write a whole number.");
+                flaws.add(
+                        at + "/amount",
+                        "Of an order only whole bouquets can be asked for, not " + Words.number(amount)
+                                + ". Write a whole number.");
             }
         }
     }

@@ -26,10 +26,7 @@ final class StrategyCheck {
     static List<Flaw> of(Strategies strategies, Season season) {
         Flaws flaws = new Flaws();
         List<Strategy> all = strategies.strategies();
-        flaws.unlessDifferent(
-                "strategy",
-                all.stream().map(Strategy::name).toList(),
-                i -> "/strategies/" + i + "/name");
+        flaws.unlessDifferent("strategy", all.stream().map(Strategy::name).toList(), i -> "/strategies/" + i + "/name");
         for (int i = 0; i < all.size(); i++) {
             Flaws its = new Flaws();
             String path = "/strategies/" + i;
@@ -40,7 +37,9 @@ final class StrategyCheck {
             if (its.found().isEmpty()) {
                 check.changed(path, all.get(i));
             }
-            its.found().forEach(flaw -> flaws.add(flaw.path(), flaw.message(), flaw.restsOn().toArray(String[]::new)));
+            its.found()
+                    .forEach(flaw -> flaws.add(
+                            flaw.path(), flaw.message(), flaw.restsOn().toArray(String[]::new)));
         }
         return flaws.found();
     }
@@ -75,7 +74,8 @@ final class StrategyCheck {
         int before = flaws.found().size();
         List<String> crops = season.crops().stream().map(Crop::name).toList();
         for (int c = 0; c < ways.crops().size(); c++) {
-            flaws.unlessKnown(path + "/crops/" + c, "crop %s in this season", ways.crops().get(c), crops);
+            flaws.unlessKnown(
+                    path + "/crops/" + c, "crop %s in this season", ways.crops().get(c), crops);
         }
         List<String> methods = season.crops().stream()
                 .filter(ways::speaksOf)
@@ -84,7 +84,11 @@ final class StrategyCheck {
                 .toList();
         for (int m = 0; m < ways.methods().size() && flaws.found().size() == before; m++) {
             flaws.unlessKnown(
-                    path + "/methods/" + m, "method %s of these crops", ways.methods().get(m), methods, path + "/crops");
+                    path + "/methods/" + m,
+                    "method %s of these crops",
+                    ways.methods().get(m),
+                    methods,
+                    path + "/crops");
         }
         if (flaws.found().size() == before && none(ways::holds)) {
             flaws.add(
@@ -131,8 +135,7 @@ final class StrategyCheck {
                 }
                 boolean anyLeft = crop.methods().stream().anyMatch(way -> Changes.leaves(strategy, crop, way));
                 boolean itsWayLeft = crop.methods().stream()
-                        .anyMatch(way -> way.name().equals(standing.method())
-                                && Changes.leaves(strategy, crop, way));
+                        .anyMatch(way -> way.name().equals(standing.method()) && Changes.leaves(strategy, crop, way));
                 if (anyLeft && !itsWayLeft) {
                     flaws.add(
                             path,
@@ -188,8 +191,9 @@ final class StrategyCheck {
     private void changed(String path, Strategy strategy) {
         List<Flaw> found = new ArrayList<>(SeasonCheck.of(Changes.of(season, strategy)));
         for (Flaw flaw : found) {
-            flaws.add(path, "With these changes the season does not hold together at " + flaw.path() + ": "
-                    + flaw.message());
+            flaws.add(
+                    path,
+                    "With these changes the season does not hold together at " + flaw.path() + ": " + flaw.message());
         }
     }
 }

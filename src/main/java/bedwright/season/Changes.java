@@ -180,8 +180,7 @@ public final class Changes {
             for (MoreHands more : strategy.cuttingHands()) {
                 hands += holds(more.from(), more.to(), first) ? more.more() : 0;
             }
-            weeks.add(new Labour.CuttingHours(
-                    first, first, Math.max(0, hands), there.coolHours(), there.mornings()));
+            weeks.add(new Labour.CuttingHours(first, first, Math.max(0, hands), there.coolHours(), there.mornings()));
         }
         return weeks;
     }
@@ -211,8 +210,7 @@ public final class Changes {
                         .toList();
             }
         }
-        return new Outlet(
-                outlet.name(), outlet.kind(), outlet.price(), asks, outlet.promise(), outlet.service());
+        return new Outlet(outlet.name(), outlet.kind(), outlet.price(), asks, outlet.promise(), outlet.service());
     }
 
     private Order order(Order order) {

@@ -13,8 +13,9 @@ public record Strategies(
         String about,
 
         @Fact(
-                value = "Units of this file: metres (with °C and m/s) or feet (with inches for what is small, °F and miles"
-                        + " an hour)",
+                value =
+                        "Units of this file: metres (with °C and m/s) or feet (with inches for what is small, °F and miles"
+                                + " an hour)",
                 byDefault = "\"metres\"")
         Units units,
 
@@ -98,24 +99,8 @@ public record Strategies(
         /** The season as it stands, under a name. */
         public static Strategy plain(String name) {
             return new Strategy(
-                    name,
-                    null,
-                    List.of(),
-                    List.of(),
-                    null,
-                    null,
-                    null,
-                    false,
-                    List.of(),
-                    List.of(),
-                    null,
-                    null,
-                    null,
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of());
+                    name, null, List.of(), List.of(), null, null, null, false, List.of(), List.of(), null, null, null,
+                    List.of(), List.of(), List.of(), List.of(), List.of());
         }
     }
 

@@ -74,7 +74,8 @@ public final class ComparisonData {
         List<Map<String, Object>> differences = new ArrayList<>();
         for (int i = 0; i < comparison.ways().size(); i++) {
             for (int j = 0; j < i; j++) {
-                differences.add(difference(comparison.ways().get(i), comparison.ways().get(j)));
+                differences.add(
+                        difference(comparison.ways().get(i), comparison.ways().get(j)));
             }
         }
         all.put("differences", differences);

@@ -213,10 +213,8 @@ public final class ComparisonWords {
     private List<String> hopes() {
         List<String> lines = new ArrayList<>();
         for (Way way : comparison.ways()) {
-            double hoped = way.plans().stream()
-                    .mapToDouble(Judged::hoped)
-                    .average()
-                    .orElseThrow();
+            double hoped =
+                    way.plans().stream().mapToDouble(Judged::hoped).average().orElseThrow();
             double came = mean(way.money());
             String text = say.money(hoped).equals(say.money(came))
                     ? "as much as they bring here."
@@ -244,10 +242,12 @@ public final class ComparisonWords {
                                 + comparison.seasons() + ": there are no others."
                         : "All plans are judged on the same " + Say.whole(comparison.seasons())
                                 + " possible seasons, for none of which a plan was made.");
-        lines.add("A range holds what one way brings more than another in the mean of all seasons and searches, in 95 of"
-                + " 100 such comparisons; of 20 that differ in nothing, one is told apart by chance.");
-        lines.add("With a longer search, or more of them, luck has less to say. All plans of a way were made for the same"
-                + " possible seasons: with others they might differ somewhat more.");
+        lines.add(
+                "A range holds what one way brings more than another in the mean of all seasons and searches, in 95 of"
+                        + " 100 such comparisons; of 20 that differ in nothing, one is told apart by chance.");
+        lines.add(
+                "With a longer search, or more of them, luck has less to say. All plans of a way were made for the same"
+                        + " possible seasons: with others they might differ somewhat more.");
         lines.add("In none of the seasons does a plan react: nothing is sown again or moved. A grower who watches does"
                 + " better, with any of these ways.");
         return lines;

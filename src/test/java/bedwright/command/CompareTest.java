@@ -24,20 +24,20 @@ class CompareTest {
 
     private Path strategies(String... each) throws IOException {
         Path file = temporary.resolve("strategies.json");
-        Files.writeString(
-                file, "{\"name\": \"test\", \"strategies\": [\n" + String.join(",\n", each) + "\n]}");
+        Files.writeString(file, "{\"name\": \"test\", \"strategies\": [\n" + String.join(",\n", each) + "\n]}");
         return file;
     }
 
     private static Ran compare(Path season, Path strategies, Path out) {
-        return Ran.of(
-                "compare", season, strategies, "--moves", 300, "--searches", 2, "--judge-on", 200, "--out", out);
+        return Ran.of("compare", season, strategies, "--moves", 300, "--searches", 2, "--judge-on", 200, "--out", out);
     }
 
     private static Map<String, byte[]> results(Path folder) throws IOException {
         Map<String, byte[]> results = new LinkedHashMap<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).sorted(Comparator.naturalOrder()).toList()) {
+            for (Path file : files.filter(Files::isRegularFile)
+                    .sorted(Comparator.naturalOrder())
+                    .toList()) {
                 if (!file.toString().endsWith("~")) {
                     results.put(folder.relativize(file).toString(), Files.readAllBytes(file));
                 }
@@ -70,7 +70,11 @@ class CompareTest {
         compare(FIRST, file, temporary.resolve("broken"));
         Path broken = temporary.resolve("broken");
         for (String gone : new String[] {
-            "results.json", "strategies.csv", "seasons.csv", "strategies.json", "plans/sown-alone-1/plan.json",
+            "results.json",
+            "strategies.csv",
+            "seasons.csv",
+            "strategies.json",
+            "plans/sown-alone-1/plan.json",
             "plans/sown-alone-2/plan.json"
         }) {
             Files.delete(broken.resolve(gone));
@@ -90,8 +94,7 @@ class CompareTest {
         Path out = temporary.resolve("out");
         compare(FIRST, file, out);
 
-        Ran again = Ran.of(
-                "compare", FIRST, file, "--moves", 301, "--searches", 2, "--judge-on", 200, "--out", out);
+        Ran again = Ran.of("compare", FIRST, file, "--moves", 301, "--searches", 2, "--judge-on", 200, "--out", out);
 
         assertThat(again.err()).doesNotContain("was made before");
     }
@@ -129,7 +132,8 @@ class CompareTest {
 
         assertThat(Ran.of("compare", FIRST, file, "--judge-on", 199).code()).isEqualTo(Exit.USAGE);
         assertThat(Ran.of("compare", FIRST, file, "--searches", 1).code()).isEqualTo(Exit.USAGE);
-        assertThat(Ran.of("compare", FIRST, file, "--time", 1, "--moves", 9).code()).isEqualTo(Exit.USAGE);
+        assertThat(Ran.of("compare", FIRST, file, "--time", 1, "--moves", 9).code())
+                .isEqualTo(Exit.USAGE);
     }
 
     /**

@@ -42,7 +42,8 @@ class ChangesTest {
 
     @Test
     void barredWaysAreGoneAndCropsLeftWithoutOneHaveNoPlantings() {
-        Season season = changed("\"barred\": [{\"crops\": [\"cosmos\"], \"start\": \"tray\"}, {\"crops\": [\"dill\"]}]");
+        Season season =
+                changed("\"barred\": [{\"crops\": [\"cosmos\"], \"start\": \"tray\"}, {\"crops\": [\"dill\"]}]");
 
         assertThat(ways(season, "cosmos")).containsExactly("sown, pinched");
         assertThat(season.pool()).extracting(Lots::crop).contains("cosmos").doesNotContain("dill");
@@ -60,18 +61,24 @@ class ChangesTest {
 
     @Test
     void bedsNetsAndCellsAreMoreOrFewer() {
-        Season season = changed("\"beds\": [{\"beds\": \"Ridge\", \"count\": 1, \"metres\": -5}],"
-                + " \"nets\": [{\"net\": \"fine mesh\", \"metres\": 20}], \"bench\": -200, \"trays\": 72, \"cover\": 5");
+        Season season = changed(
+                "\"beds\": [{\"beds\": \"Ridge\", \"count\": 1, \"metres\": -5}],"
+                        + " \"nets\": [{\"net\": \"fine mesh\", \"metres\": 20}], \"bench\": -200, \"trays\": 72, \"cover\": 5");
 
-        assertThat(season.beds()).filteredOn(b -> b.name().equals("Ridge")).singleElement().satisfies(b -> {
-            assertThat(b.count()).isEqualTo(6);
-            assertThat(b.length()).isEqualTo(25);
-        });
+        assertThat(season.beds())
+                .filteredOn(b -> b.name().equals("Ridge"))
+                .singleElement()
+                .satisfies(b -> {
+                    assertThat(b.count()).isEqualTo(6);
+                    assertThat(b.length()).isEqualTo(25);
+                });
         assertThat(season.stock().nets()).extracting(Stock.Net::metres).containsExactly(150.0, 130.0);
         assertThat(season.stock().bench()).isEqualTo(4000);
         assertThat(season.stock().trays()).extracting(Stock.Trays::cells).isEqualTo(9072);
         assertThat(season.stock().cover()).extracting(Stock.Cover::metres).isEqualTo(115.0);
-        assertThat(season.beds()).extracting(BedBlock::name).containsExactly("Hedge", "Middle", "Ridge", "Meadow", "Tunnel");
+        assertThat(season.beds())
+                .extracting(BedBlock::name)
+                .containsExactly("Hedge", "Middle", "Ridge", "Meadow", "Tunnel");
     }
 
     @Test
@@ -96,11 +103,13 @@ class ChangesTest {
         Season season = changed("\"outlets\": [{\"outlet\": \"Weekly bouquets, early\", \"times\": 0.5},"
                 + " {\"outlet\": \"Village fair\", \"amount\": 20}]");
 
-        assertThat(season.orders()).filteredOn(o -> o.name().equals("Weekly bouquets, early"))
+        assertThat(season.orders())
+                .filteredOn(o -> o.name().equals("Weekly bouquets, early"))
                 .flatExtracting(Order::asks)
                 .extracting(ask -> ((Order.Ask) ask).bouquets())
                 .containsExactly(20, 28);
-        assertThat(season.orders()).filteredOn(o -> o.name().equals("Village fair"))
+        assertThat(season.orders())
+                .filteredOn(o -> o.name().equals("Village fair"))
                 .flatExtracting(Order::asks)
                 .extracting(ask -> ((Order.Ask) ask).bouquets())
                 .containsExactly(20);
@@ -108,8 +117,9 @@ class ChangesTest {
 
     @Test
     void chanceBringsTheSameToAllStrategies() {
-        Season season = changed("\"barred\": [{\"crops\": [\"dill\"]}], \"beds\": [{\"beds\": \"Ridge\", \"count\": -2}],"
-                + " \"caution\": \"bold\", \"planned\": 64");
+        Season season =
+                changed("\"barred\": [{\"crops\": [\"dill\"]}], \"beds\": [{\"beds\": \"Ridge\", \"count\": -2}],"
+                        + " \"caution\": \"bold\", \"planned\": 64");
 
         List<PossibleSeason> theirs = PossibleSeasons.of(season).subList(0, 16);
 

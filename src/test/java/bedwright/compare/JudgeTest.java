@@ -33,7 +33,9 @@ class JudgeTest {
     private static Outcome planned(Season season) {
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
         Search.Limits limits = new Search.Limits(3, null, 2000L);
-        return Outcomes.of(facts, new Search(facts, limits).run(Search.nothingPlaced(facts)).places());
+        return Outcomes.of(
+                facts,
+                new Search(facts, limits).run(Search.nothingPlaced(facts)).places());
     }
 
     @Test

@@ -18,7 +18,8 @@ class StrategiesFileTest {
     private static final Season FARM = SeasonFile.read(Path.of("problems/demo-farm.json"));
 
     private static String file(String changes) {
-        return "{\"name\": \"test\", \"strategies\": [\n{\"name\": \"plain\"},\n{\"name\": \"changed\"" + changes + "}]}";
+        return "{\"name\": \"test\", \"strategies\": [\n{\"name\": \"plain\"},\n{\"name\": \"changed\"" + changes
+                + "}]}";
     }
 
     private static List<Fault> faults(Season season, String text) {
@@ -71,8 +72,7 @@ class StrategiesFileTest {
 
         assertThat(faults)
                 .extracting(Fault::path)
-                .containsExactly(
-                        "/strategies/1/barred/0/crops/0", "/strategies/1/nets/0/net", "/strategies/1/planned");
+                .containsExactly("/strategies/1/barred/0/crops/0", "/strategies/1/nets/0/net", "/strategies/1/planned");
     }
 
     @Test
@@ -87,8 +87,9 @@ class StrategiesFileTest {
         List<Fault> faults = faults(
                 FARM, file(", \"barred\": [{\"crops\": [\"bachelor's button\"], \"methods\": [\"autumn sown\"]}]"));
 
-        assertThat(faults).singleElement().satisfies(fault -> assertThat(fault.message())
-                .contains("stands already"));
+        assertThat(faults)
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.message()).contains("stands already"));
     }
 
     @Test
@@ -102,14 +103,16 @@ class StrategiesFileTest {
 
     @Test
     void whatIsWrittenIsReadBack() {
-        String text = file(", \"only\": [{\"crops\": [\"zinnia\"], \"start\": \"tray\", \"netted\": true}],"
-                + " \"caution\": 20, \"planned\": 4, \"doubt\": false, \"beds\": [{\"beds\": \"Ridge\", \"count\": -1}],"
-                + " \"nets\": [{\"net\": \"fine mesh\", \"metres\": -130}], \"bench\": 100, \"trays\": 50, \"cover\": 10,"
-                + " \"ownHours\": [{\"from\": \"2027-06-01\", \"more\": 8}], \"cuttingHands\": [{\"more\": 1}],"
-                + " \"windbreaks\": [{\"name\": \"Net\", \"from\": {\"x\": 50, \"y\": 0}, \"to\": {\"x\": 50, \"y\": 30},"
-                + " \"height\": 2, \"density\": \"medium\"}], \"outlets\": [{\"outlet\": \"Village fair\", \"amount\": 30}]");
+        String text = file(
+                ", \"only\": [{\"crops\": [\"zinnia\"], \"start\": \"tray\", \"netted\": true}],"
+                        + " \"caution\": 20, \"planned\": 4, \"doubt\": false, \"beds\": [{\"beds\": \"Ridge\", \"count\": -1}],"
+                        + " \"nets\": [{\"net\": \"fine mesh\", \"metres\": -130}], \"bench\": 100, \"trays\": 50, \"cover\": 10,"
+                        + " \"ownHours\": [{\"from\": \"2027-06-01\", \"more\": 8}], \"cuttingHands\": [{\"more\": 1}],"
+                        + " \"windbreaks\": [{\"name\": \"Net\", \"from\": {\"x\": 50, \"y\": 0}, \"to\": {\"x\": 50, \"y\": 30},"
+                        + " \"height\": 2, \"density\": \"medium\"}], \"outlets\": [{\"outlet\": \"Village fair\", \"amount\": 30}]");
         Strategies read = StrategiesFile.parse("s.json", text.getBytes(UTF_8), FARM);
 
-        assertThat(StrategiesFile.parse("s.json", StrategiesFile.bytes(read), FARM)).isEqualTo(read);
+        assertThat(StrategiesFile.parse("s.json", StrategiesFile.bytes(read), FARM))
+                .isEqualTo(read);
     }
 }
