@@ -48,7 +48,8 @@ class ArchitectureTest {
         MAY_KNOW.put("season", Set.of());
         MAY_KNOW.put("weather", Set.of());
         MAY_KNOW.put("log", Set.of("season"));
-        MAY_KNOW.put("file", Set.of("season", "weather"));
+        MAY_KNOW.put("table", Set.of());
+        MAY_KNOW.put("file", Set.of("season", "weather", "table"));
         MAY_KNOW.put("climate", Set.of("season"));
         MAY_KNOW.put("station", Set.of("season", "weather", "climate"));
         MAY_KNOW.put("start", Set.of("season", "file"));
@@ -57,7 +58,7 @@ class ArchitectureTest {
         MAY_KNOW.put("recheck", Set.of("season", "climate"));
         MAY_KNOW.put("plan", Set.of("season", "climate", "growth", "recheck"));
         MAY_KNOW.put("compare", Set.of("season", "climate", "growth", "recheck", "plan"));
-        MAY_KNOW.put("sheet", Set.of("season", "file", "climate", "growth", "plan", "compare"));
+        MAY_KNOW.put("sheet", Set.of("season", "table", "file", "climate", "growth", "plan", "compare"));
         MAY_KNOW.put("calendar", Set.of("season", "growth", "sheet"));
         MAY_KNOW.put("page", Set.of("season", "file", "climate", "growth", "plan", "compare", "sheet"));
         MAY_KNOW.put(
@@ -65,7 +66,7 @@ class ArchitectureTest {
                 Set.of(
                         "season",
                         "weather",
-                        "log",
+                        "log", "table",
                         "file",
                         "climate",
                         "station",

@@ -10,6 +10,8 @@ import bedwright.season.Order;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.Unit;
+import bedwright.season.Units;
 import bedwright.sheet.Care;
 import bedwright.sheet.Say;
 import java.time.LocalDate;
@@ -181,21 +183,34 @@ final class Diary {
                 .orElseThrow();
     }
 
-    private static String amount(KeptPlanting planting, Method method, Prospect.Task task) {
+    private String amount(KeptPlanting planting, Method method, Prospect.Task task) {
         double units = planting.lots() * task.units();
         return switch (task.job()) {
-            case PREPARE, WEED, CLEAR, COVER_ON, COVER_OFF -> Say.tenth(units) + " m of bed";
-            case SOW -> Say.tenth(units) + " m of bed, " + rows(method) + ", " + seeds(planting, method);
+            case PREPARE, WEED, CLEAR, COVER_ON, COVER_OFF -> length(units) + " of bed";
+            case SOW -> length(units) + " of bed, " + rows(method) + ", " + seeds(planting, method);
             case FILL_TRAYS -> Say.whole(100 * units) + " cells";
             case PLANT_OUT -> Say.whole(planting.plants()) + " plants, " + rows(method);
             case PINCH -> Say.whole(planting.plants()) + " plants";
-            case NET_UP, NET_DOWN -> Say.tenth(units) + " m of net" + net(method);
+            case NET_UP, NET_DOWN -> length(units) + " of net" + net(method);
         };
     }
 
-    private static String rows(Method method) {
-        return Say.count(method.rows(), "row", "rows") + ", " + Say.tenth(100 * method.spacing())
-                + " cm apart in the row";
+    private String rows(Method method) {
+        return Say.count(method.rows(), "row", "rows") + ", " + spacing(method.spacing())
+                + " apart in the row";
+    }
+
+    private String length(double metres) {
+        Unit unit = season.units().length();
+        return Say.tenth(unit.of(metres)) + " " + unit.symbol();
+    }
+
+    /** Nobody who measures in metres speaks of 0.15 m. */
+    private String spacing(double metres) {
+        Unit unit = season.units().smallLength();
+        return season.units() == Units.METRES
+                ? Say.tenth(100 * metres) + " cm"
+                : Say.tenth(unit.of(metres)) + " " + unit.symbol();
     }
 
     private static String seeds(KeptPlanting planting, Method method) {

@@ -41,6 +41,8 @@ import picocli.CommandLine.Spec;
 final class CalendarCommand implements Callable<Integer> {
     private static final String ENDING = ".ics";
     private static final String NAME = "calendar";
+    private static final String BY_BED = "calendar-by-bed";
+    private static final String BY_JOB = "calendar-by-job";
     private static final Path SCREEN = Path.of("-");
 
     @Spec
@@ -59,7 +61,7 @@ final class CalendarCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "FILE",
             description = "Where to write it, with --by a folder, - for the screen; left out: calendar.ics beside the"
-                    + " plan, with --by the folder calendar there.")
+                    + " plan, with --by the folder calendar-by-bed or calendar-by-job there.")
     private @Nullable Path out;
 
     @Option(
@@ -85,7 +87,7 @@ final class CalendarCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Several calendars can't go to the screen. Leave out --by, or name a folder.");
         }
-        Path to = out != null ? out : plans.folder().resolve(by == null ? NAME + ENDING : NAME);
+        Path to = out != null ? out : plans.folder().resolve(by == null ? NAME + ENDING : by == By.BED ? BY_BED : BY_JOB);
         Map<String, Path> files = files(SeasonCalendar.names(plan, split), to);
         Map<String, String> former = former(files, to);
         Map<String, SeasonCalendar> calendars;

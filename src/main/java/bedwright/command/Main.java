@@ -45,6 +45,7 @@ import picocli.CommandLine.Spec;
             RecheckCommand.class,
             SheetCommand.class,
             CalendarCommand.class,
+            TablesCommand.class,
             SchemaCommand.class
         })
 public final class Main implements Runnable {

@@ -24,7 +24,7 @@ import java.util.Map;
  * @param usual shares surviving in the normal season
  * @param seasons shares surviving in each possible season
  * @param tasks work by job and week
- * @param costs what is paid for it, in main units of the currency
+ * @param costs what is paid for it, in main units of the currency: seed, cells, plugs or tubers first, then wear
  */
 public record Prospect(
         int plants,

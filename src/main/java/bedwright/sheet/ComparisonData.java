@@ -9,6 +9,7 @@ import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
 import bedwright.season.Role;
 import bedwright.season.Season;
+import bedwright.table.Csv;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
@@ -211,7 +212,7 @@ public final class ComparisonData {
         boolean first = way == comparison.first();
         double hoped = way.plans().stream().mapToDouble(Judged::hoped).average().orElseThrow();
         List<String> row = new ArrayList<>(List.of(
-                PlantingsCsv.safe(way.name()),
+                Csv.safe(way.name()),
                 text(money(mean(way))),
                 text(money(money.low())),
                 text(money(money.middle())),
@@ -244,7 +245,7 @@ public final class ComparisonData {
         List<String> head = new ArrayList<>(List.of("season"));
         for (Way way : comparison.ways()) {
             for (int r = 1; r <= way.plans().size(); r++) {
-                head.add(PlantingsCsv.safe(way.name() + ", search " + r));
+                head.add(Csv.safe(way.name() + ", search " + r));
             }
         }
         List<List<String>> rows = new ArrayList<>();

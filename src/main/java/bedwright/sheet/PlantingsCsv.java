@@ -1,18 +1,14 @@
 package bedwright.sheet;
 
 import bedwright.season.Season;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.time.LocalDate;
-import java.util.Locale;
+import bedwright.table.Cell;
+import bedwright.table.Csv;
+import bedwright.table.Grid;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The plantings as comma-separated values, for a spreadsheet. */
 public final class PlantingsCsv {
-    private static final String MARKS_OF_FORMULAS = "=+-@\t\r";
-
     private PlantingsCsv() {}
 
     /**
@@ -20,12 +16,14 @@ public final class PlantingsCsv {
      * spreadsheet would take for a formula has an apostrophe put before it.
      */
     public static String of(SheetFacts facts) {
-        StringWriter text = new StringWriter();
+        return Csv.text(grid(facts));
+    }
+
+    /** The same as cells. */
+    static Grid grid(SheetFacts facts) {
         String lengths = facts.season().units().several();
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
-            csv.writeRecord(
-                    "number",
+        List<String> heads = List.of(
+"number",
                     "crop",
                     "name",
                     "method",
@@ -45,58 +43,49 @@ public final class PlantingsCsv {
                     "stems usual year",
                     "stems one year in ten",
                     "stems nine years in ten");
-            for (Shown planting : Shown.of(facts)) {
-                csv.writeRecord(row(facts.season(), planting));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Shown planting : Shown.of(facts)) {
+            rows.add(row(facts.season(), planting));
         }
-        return text.toString();
+        return Grid.of("Plantings", heads, rows);
     }
 
-    private static String[] row(Season season, Shown planting) {
+    private static List<Cell> row(Season season, Shown planting) {
         boolean cut = planting.cutFrom() < planting.cutTo();
         boolean covered = planting.coverFrom() < planting.coverTo();
         String net = planting.net();
-        return new String[] {
-            Integer.toString(planting.number()),
-            safe(planting.crop().name()),
-            safe(planting.name()),
-            safe(planting.kept().method()),
-            safe(planting.kept().bed()),
-            planting.isWritten() ? "" : planting.kept().sown().toString(),
+        return List.of(
+            Cell.of(planting.number()),
+            Cell.of(planting.crop().name()),
+            Cell.of(planting.name()),
+            Cell.of(planting.kept().method()),
+            Cell.of(planting.kept().bed()),
+            planting.isWritten() ? Cell.EMPTY : Cell.of(planting.kept().sown()),
             date(season, planting.heldFrom()),
             date(season, planting.heldTo()),
-            cut ? date(season, planting.cutFrom()) : "",
-            cut ? date(season, planting.cutTo() - 1) : "",
-            Integer.toString(planting.kept().plants()),
+            cut ? date(season, planting.cutFrom()) : Cell.EMPTY,
+            cut ? date(season, planting.cutTo() - 1) : Cell.EMPTY,
+            Cell.of(planting.kept().plants()),
             length(season, planting.millimetres()),
-            Long.toString(planting.cells()),
-            net == null ? "" : safe(net),
+            Cell.of(planting.cells()),
+            net == null ? Cell.EMPTY : Cell.of(net),
             length(season, planting.netMillimetres()),
-            covered ? date(season, planting.coverFrom()) : "",
-            covered ? date(season, planting.coverTo()) : "",
+            covered ? date(season, planting.coverFrom()) : Cell.EMPTY,
+            covered ? date(season, planting.coverTo()) : Cell.EMPTY,
             stems(planting.stems().middle()),
             stems(planting.stems().low()),
-            stems(planting.stems().high())
-        };
+            stems(planting.stems().high()));
     }
 
-    private static String date(Season season, int week) {
-        LocalDate date = season.weekStart(week);
-        return date.toString();
+    private static Cell date(Season season, int week) {
+        return Cell.of(season.weekStart(week));
     }
 
-    private static String length(Season season, long millimetres) {
-        return String.format(Locale.ROOT, "%.3f", season.units().length().of(millimetres / 1000.0));
+    private static Cell length(Season season, long millimetres) {
+        return Cell.of(season.units().length().of(millimetres / 1000.0), 3);
     }
 
-    private static String stems(long hundredths) {
-        return Long.toString(Math.round(hundredths / 100.0));
-    }
-
-    /** A text that no spreadsheet takes for a formula. */
-    static String safe(String text) {
-        return !text.isEmpty() && MARKS_OF_FORMULAS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    private static Cell stems(long hundredths) {
+        return Cell.of(Math.round(hundredths / 100.0));
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import bedwright.problems.Planned;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Plan;
+import bedwright.season.Units;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +28,7 @@ class SeasonCalendarTest {
     /** Letters of two, three and four octets, marks of the format's own, and more than a line of them. */
     private static final String ODD = "Häcke; 花床, \\n ‹🌻🌼› ".repeat(6).strip();
 
-    private static final Plan FIRST = Planned.of("first-bed.json", 1).plan();
+    private static final Plan FIRST = Planned.of("first-bed.json", 4).plan();
 
     static List<String> names() {
         return Planned.names();
@@ -71,7 +72,7 @@ class SeasonCalendarTest {
     @ParameterizedTest
     @MethodSource("names")
     void twoReadersTakeItWithoutComplaintAndFindTheSame(String name) {
-        Plan plan = Planned.of(name, 1).plan();
+        Plan plan = Planned.of(name, 4).plan();
 
         String text = calendar(plan).text();
 
@@ -270,7 +271,7 @@ class SeasonCalendarTest {
     @ParameterizedTest
     @ValueSource(strings = {"BED", "JOB"})
     void splitCalendarsHoldAllEntriesOnceUnderUidsOfTheirOwn(SeasonCalendar.Split split) {
-        Plan plan = Planned.of("demo-farm.json", 1).plan();
+        Plan plan = Planned.of("demo-farm.json", 4).plan();
 
         Map<String, SeasonCalendar> parts = SeasonCalendar.of(plan, split, Map.of());
 
@@ -287,6 +288,17 @@ class SeasonCalendarTest {
                 .containsExactlyInAnyOrderElementsOf(
                         Diary.of(plan).stream().map(SeasonCalendarTest::said).toList());
         assertThat(uids).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void lengthsAreSaidAsTheSeasonFileHasThem() {
+        Plan feet = new Plan(1, FIRST.season().with(Units.FEET), FIRST.making(), FIRST.score(), FIRST.plantings());
+
+        assertThat(Diary.of(feet).stream().map(SeasonCalendarTest::said))
+                .anyMatch(s -> s.contains(" ft of bed") && s.contains(" in apart"))
+                .noneMatch(s -> s.contains(" m of ") || s.contains(" cm "));
+        assertThat(Diary.of(FIRST).stream().map(SeasonCalendarTest::said))
+                .anyMatch(s -> s.contains(" m of bed") && s.contains(" cm apart"));
     }
 
     @Test

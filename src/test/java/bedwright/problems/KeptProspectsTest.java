@@ -23,7 +23,7 @@ class KeptProspectsTest {
     @ParameterizedTest
     @MethodSource("names")
     void itsJobsRoomAndCellsAreThoseOfThePlan(String name) {
-        Planned planned = Planned.of(name, 1);
+        Planned planned = Planned.of(name, 4);
         Season season = planned.plan().season();
         ProspectTable table = planned.facts().table();
         Prospects prospects = Prospects.of(season, List.of());

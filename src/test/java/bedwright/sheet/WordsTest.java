@@ -80,14 +80,4 @@ class WordsTest {
     void svgTextsAreEscapedAndHoldNoCharacterThatXmlLacks() {
         assertThat(Svg.escape("<a href=\"x\">'&\u0001")).isEqualTo("&lt;a href=&quot;x&quot;&gt;&#39;&amp;\uFFFD");
     }
-
-    @Test
-    void cellsThatASpreadsheetWouldComputeAreMadeTexts() {
-        assertThat(PlantingsCsv.safe("=1+1")).isEqualTo("'=1+1");
-        assertThat(PlantingsCsv.safe("+x")).isEqualTo("'+x");
-        assertThat(PlantingsCsv.safe("-x")).isEqualTo("'-x");
-        assertThat(PlantingsCsv.safe("@x")).isEqualTo("'@x");
-        assertThat(PlantingsCsv.safe("dill")).isEqualTo("dill");
-        assertThat(PlantingsCsv.safe("")).isEmpty();
-    }
 }
