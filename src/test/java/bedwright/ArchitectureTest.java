@@ -66,7 +66,8 @@ class ArchitectureTest {
                 Set.of(
                         "season",
                         "weather",
-                        "log", "table",
+                        "log",
+                        "table",
                         "file",
                         "climate",
                         "station",

@@ -196,8 +196,7 @@ final class Diary {
     }
 
     private String rows(Method method) {
-        return Say.count(method.rows(), "row", "rows") + ", " + spacing(method.spacing())
-                + " apart in the row";
+        return Say.count(method.rows(), "row", "rows") + ", " + spacing(method.spacing()) + " apart in the row";
     }
 
     private String length(double metres) {

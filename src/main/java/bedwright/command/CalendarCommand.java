@@ -87,7 +87,8 @@ final class CalendarCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Several calendars can't go to the screen. Leave out --by, or name a folder.");
         }
-        Path to = out != null ? out : plans.folder().resolve(by == null ? NAME + ENDING : by == By.BED ? BY_BED : BY_JOB);
+        Path to =
+                out != null ? out : plans.folder().resolve(by == null ? NAME + ENDING : by == By.BED ? BY_BED : BY_JOB);
         Map<String, Path> files = files(SeasonCalendar.names(plan, split), to);
         Map<String, String> former = former(files, to);
         Map<String, SeasonCalendar> calendars;

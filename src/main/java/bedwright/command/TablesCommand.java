@@ -137,8 +137,8 @@ final class TablesCommand implements Callable<Integer> {
             lines.add(season.about());
         }
         lines.addAll(List.of(
-                "What the plan brings: " + String.join(", ", ResultTables.NAMES) + ". Changes in these sheets are not read"
-                        + " back.",
+                "What the plan brings: " + String.join(", ", ResultTables.NAMES)
+                        + ". Changes in these sheets are not read" + " back.",
                 "The season itself, with a green tab: " + String.join(", ", SeasonTables.names())
                         + ". Change them, save the workbook, and read it back with: bedwright tables PLAN --read"
                         + " tables.xlsx --into my-season.json",
@@ -172,7 +172,9 @@ final class TablesCommand implements Callable<Integer> {
             changed = SeasonTables.read(season, grids);
         } catch (FaultyTables e) {
             StringBuilder told = new StringBuilder();
-            e.faults().forEach(fault -> told.append(from).append(": ").append(fault).append(System.lineSeparator()));
+            e.faults()
+                    .forEach(fault ->
+                            told.append(from).append(": ").append(fault).append(System.lineSeparator()));
             throw new Refusal(Exit.FAULTY_FILE, told + "Nothing was written.");
         }
         List<String> others = grids.stream()
@@ -211,7 +213,9 @@ final class TablesCommand implements Callable<Integer> {
             }
             List<Path> files;
             try (var all = Files.list(from)) {
-                files = all.filter(file -> file.toString().endsWith(CSV)).sorted().toList();
+                files = all.filter(file -> file.toString().endsWith(CSV))
+                        .sorted()
+                        .toList();
             }
             List<Grid> grids = new ArrayList<>();
             for (Path file : files) {
@@ -239,6 +243,9 @@ final class TablesCommand implements Callable<Integer> {
     private static String title(String file) {
         List<String> known = new ArrayList<>(SeasonTables.names());
         known.addAll(ResultTables.NAMES);
-        return known.stream().filter(name -> file(name).equals(file)).findFirst().orElse(file);
+        return known.stream()
+                .filter(name -> file(name).equals(file))
+                .findFirst()
+                .orElse(file);
     }
 }

@@ -41,7 +41,8 @@ record TableColumn(
                 case Shape.Group group -> {
                     Layout inner = Layout.of(group, units);
                     if (part.nullable() && inner.parts().stream().allMatch(Layout.Part::nullable)) {
-                        columns.add(new TableColumn(here, "", new Shape.Truth(), part.fact().value(), way, true));
+                        columns.add(new TableColumn(
+                                here, "", new Shape.Truth(), part.fact().value(), way, true));
                     }
                     add(columns, inner, units, here, way);
                 }
@@ -64,7 +65,8 @@ record TableColumn(
     String name() {
         List<String> words = new ArrayList<>();
         for (String key : keys) {
-            words.add(key.replaceAll("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])", " ").toLowerCase(Locale.ROOT));
+            words.add(key.replaceAll("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])", " ")
+                    .toLowerCase(Locale.ROOT));
         }
         return String.join(" ", words);
     }
@@ -105,6 +107,8 @@ record TableColumn(
 
     /** Whether it lies in a group. */
     boolean isWithin(@Nullable List<String> group) {
-        return group != null && keys.size() >= group.size() && keys.subList(0, group.size()).equals(group);
+        return group != null
+                && keys.size() >= group.size()
+                && keys.subList(0, group.size()).equals(group);
     }
 }

@@ -104,7 +104,8 @@ final class TableReading {
                 continue;
             }
             if (was < 0) {
-                List<String> names = before.stream().map(g -> NodeEdit.text(g, form.key())).toList();
+                List<String> names =
+                        before.stream().map(g -> NodeEdit.text(g, form.key())).toList();
                 faults.add(sheet.fault(
                         row,
                         form.key(),
@@ -154,7 +155,8 @@ final class TableReading {
         TableForm parent = form.parent();
         String key = parent == null || parent.key() == null ? "name" : parent.key();
         Map<Integer, List<Grid.Row>> byOwner = new LinkedHashMap<>();
-        List<String> names = owners.stream().map(owner -> NodeEdit.text(owner, key)).toList();
+        List<String> names =
+                owners.stream().map(owner -> NodeEdit.text(owner, key)).toList();
         boolean strays = false;
         for (Grid.Row row : sheet.rows()) {
             String name = sheet.text(row, form.parentHead());
@@ -232,7 +234,8 @@ final class TableReading {
     /** A group that is there although nothing need stand in it. */
     private Node.Group marked(TableSheet sheet, Grid.Row row, TableColumn column, Node.Group entry) {
         Cell cell = sheet.cell(row, column);
-        if (!cell.equals(Cell.EMPTY) && !(read(sheet, row, column, cell) instanceof Node.Truth truth && truth.value())) {
+        if (!cell.equals(Cell.EMPTY)
+                && !(read(sheet, row, column, cell) instanceof Node.Truth truth && truth.value())) {
             if (TableCells.read(cell, column.shape()) instanceof TableCells.Read.Value) {
                 faults.add(sheet.fault(
                         row,
@@ -278,7 +281,8 @@ final class TableReading {
                 Optional<TableColumn> column = at.sheet().columns().stream()
                         .filter(c -> !rest.isEmpty() && c.isWithin(rest))
                         .findFirst();
-                String name = column.map(TableColumn::name).orElse(at.sheet().form().key());
+                String name =
+                        column.map(TableColumn::name).orElse(at.sheet().form().key());
                 faults.add(at.sheet().fault(at.row(), name, renamed(message, rest, name)));
                 return;
             }
@@ -288,7 +292,9 @@ final class TableReading {
 
     /** Says a key as its column is headed. */
     private static String renamed(String message, List<String> keys, @Nullable String head) {
-        return keys.isEmpty() || head == null ? message : message.replace(Words.quoted(keys.getLast()), Words.quoted(head));
+        return keys.isEmpty() || head == null
+                ? message
+                : message.replace(Words.quoted(keys.getLast()), Words.quoted(head));
     }
 
     private static int indexOf(List<Node.Group> groups, String key, String name) {

@@ -40,7 +40,9 @@ record TableSheet(TableForm form, Grid grid, List<TableColumn> columns, Map<Stri
             TableColumn column = known.get(name);
             if (head.isEmpty()) {
                 unheaded(form, grid, c, faults);
-            } else if (column == null && !name.equals(form.parentHead()) && !(form.numbered() && name.equals(TableForm.ENTRY))) {
+            } else if (column == null
+                    && !name.equals(form.parentHead())
+                    && !(form.numbered() && name.equals(TableForm.ENTRY))) {
                 List<String> names = new ArrayList<>(known.keySet());
                 faults.add(new TableFault(
                         form.sheet(),
@@ -76,8 +78,8 @@ record TableSheet(TableForm form, Grid grid, List<TableColumn> columns, Map<Stri
                         row.number(),
                         c,
                         "",
-                        "Nothing heads this column, but here stands " + row.cell(c).said()
-                                + ". Write its head into row 1, or empty it.")));
+                        "Nothing heads this column, but here stands "
+                                + row.cell(c).said() + ". Write its head into row 1, or empty it.")));
     }
 
     private static void checkUnit(
@@ -158,7 +160,8 @@ record TableSheet(TableForm form, Grid grid, List<TableColumn> columns, Map<Stri
 
     TableFault fault(Grid.Row row, @Nullable String name, String message) {
         int place = name == null ? 0 : places.getOrDefault(name, 0);
-        String head = place < grid.heads().size() ? TableCells.plain(grid.heads().get(place)) : "";
+        String head =
+                place < grid.heads().size() ? TableCells.plain(grid.heads().get(place)) : "";
         return new TableFault(form.sheet(), row.number(), place, head, message);
     }
 }

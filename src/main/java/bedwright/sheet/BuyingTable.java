@@ -49,7 +49,6 @@ final class BuyingTable {
                     Cell.of(Math.round(planting.lots() * need.cost().amount())),
                     Cell.of(planting.lots() * need.cost().money(), DIGITS)));
         }
-        return Grid.of(
-                NAME, List.of("needed on", "crop", "method", "planting", "what", "how many", "cost"), rows);
+        return Grid.of(NAME, List.of("needed on", "crop", "method", "planting", "what", "how many", "cost"), rows);
     }
 }

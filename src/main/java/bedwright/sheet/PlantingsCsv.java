@@ -23,26 +23,26 @@ public final class PlantingsCsv {
     static Grid grid(SheetFacts facts) {
         String lengths = facts.season().units().several();
         List<String> heads = List.of(
-"number",
-                    "crop",
-                    "name",
-                    "method",
-                    "bed",
-                    "sown",
-                    "in bed from",
-                    "free again",
-                    "first cut week",
-                    "last cut week",
-                    "plants",
-                    lengths,
-                    "cells",
-                    "net",
-                    "net " + lengths,
-                    "cover from",
-                    "cover to",
-                    "stems usual year",
-                    "stems one year in ten",
-                    "stems nine years in ten");
+                "number",
+                "crop",
+                "name",
+                "method",
+                "bed",
+                "sown",
+                "in bed from",
+                "free again",
+                "first cut week",
+                "last cut week",
+                "plants",
+                lengths,
+                "cells",
+                "net",
+                "net " + lengths,
+                "cover from",
+                "cover to",
+                "stems usual year",
+                "stems one year in ten",
+                "stems nine years in ten");
         List<List<Cell>> rows = new ArrayList<>();
         for (Shown planting : Shown.of(facts)) {
             rows.add(row(facts.season(), planting));
@@ -55,26 +55,26 @@ public final class PlantingsCsv {
         boolean covered = planting.coverFrom() < planting.coverTo();
         String net = planting.net();
         return List.of(
-            Cell.of(planting.number()),
-            Cell.of(planting.crop().name()),
-            Cell.of(planting.name()),
-            Cell.of(planting.kept().method()),
-            Cell.of(planting.kept().bed()),
-            planting.isWritten() ? Cell.EMPTY : Cell.of(planting.kept().sown()),
-            date(season, planting.heldFrom()),
-            date(season, planting.heldTo()),
-            cut ? date(season, planting.cutFrom()) : Cell.EMPTY,
-            cut ? date(season, planting.cutTo() - 1) : Cell.EMPTY,
-            Cell.of(planting.kept().plants()),
-            length(season, planting.millimetres()),
-            Cell.of(planting.cells()),
-            net == null ? Cell.EMPTY : Cell.of(net),
-            length(season, planting.netMillimetres()),
-            covered ? date(season, planting.coverFrom()) : Cell.EMPTY,
-            covered ? date(season, planting.coverTo()) : Cell.EMPTY,
-            stems(planting.stems().middle()),
-            stems(planting.stems().low()),
-            stems(planting.stems().high()));
+                Cell.of(planting.number()),
+                Cell.of(planting.crop().name()),
+                Cell.of(planting.name()),
+                Cell.of(planting.kept().method()),
+                Cell.of(planting.kept().bed()),
+                planting.isWritten() ? Cell.EMPTY : Cell.of(planting.kept().sown()),
+                date(season, planting.heldFrom()),
+                date(season, planting.heldTo()),
+                cut ? date(season, planting.cutFrom()) : Cell.EMPTY,
+                cut ? date(season, planting.cutTo() - 1) : Cell.EMPTY,
+                Cell.of(planting.kept().plants()),
+                length(season, planting.millimetres()),
+                Cell.of(planting.cells()),
+                net == null ? Cell.EMPTY : Cell.of(net),
+                length(season, planting.netMillimetres()),
+                covered ? date(season, planting.coverFrom()) : Cell.EMPTY,
+                covered ? date(season, planting.coverTo()) : Cell.EMPTY,
+                stems(planting.stems().middle()),
+                stems(planting.stems().low()),
+                stems(planting.stems().high()));
     }
 
     private static Cell date(Season season, int week) {

@@ -66,8 +66,13 @@ public final class ResultTables {
     /** A row a week, with what becomes of each role's stems. */
     private Grid weeks() {
         List<RoleWeeks> roles = RoleWeeks.of(season, outcome);
-        List<String> heads = new ArrayList<>(
-                List.of("week", season.units().several() + " held", "hours, mean", "own hours", "hours to hire", "cutting hours, mean"));
+        List<String> heads = new ArrayList<>(List.of(
+                "week",
+                season.units().several() + " held",
+                "hours, mean",
+                "own hours",
+                "hours to hire",
+                "cutting hours, mean"));
         for (RoleWeeks role : roles) {
             heads.addAll(List.of(
                     role.name() + " ready, usual year",
@@ -140,9 +145,7 @@ public final class ResultTables {
             }
         }
         return Grid.of(
-                "Stems",
-                List.of("kind", "week", "mean", "one year in ten", "usual year", "nine years in ten"),
-                rows);
+                "Stems", List.of("kind", "week", "mean", "one year in ten", "usual year", "nine years in ten"), rows);
     }
 
     /** A row for each who takes stems, and week in which they ask. */

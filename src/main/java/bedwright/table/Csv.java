@@ -85,7 +85,10 @@ public final class Csv {
     public static Grid read(String name, byte[] bytes) {
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new BadTable("The table is not written in UTF-8. Save it as CSV in UTF-8.", e);
         }

@@ -88,7 +88,8 @@ public final class Spreadsheet {
                 .mapToInt(String::length)
                 .max()
                 .orElse(0);
-        for (Grid.Row row : grid.rows().subList(0, Math.min(LOOKED_AT, grid.rows().size()))) {
+        for (Grid.Row row :
+                grid.rows().subList(0, Math.min(LOOKED_AT, grid.rows().size()))) {
             longest = Math.max(longest, letters(row.cell(column)).length());
         }
         return Math.clamp(longest + 2, NARROWEST, grid.heads().size() == 1 ? 3 * WIDEST : WIDEST);

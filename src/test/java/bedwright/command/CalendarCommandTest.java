@@ -37,7 +37,8 @@ class CalendarCommandTest {
         Ran ran = Ran.of("calendar", plan, "--by", "bed");
 
         assertThat(ran.code()).isZero();
-        assertThat(plan.resolve("calendar-by-bed").toFile().list()).containsExactlyInAnyOrder("fence-bed.ics", "open-bed.ics");
+        assertThat(plan.resolve("calendar-by-bed").toFile().list())
+                .containsExactlyInAnyOrder("fence-bed.ics", "open-bed.ics");
     }
 
     @Test

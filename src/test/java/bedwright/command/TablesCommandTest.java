@@ -23,7 +23,8 @@ class TablesCommandTest {
     void makeAPlanAndItsTables() {
         plan = temporary.resolve("plan");
         season = temporary.resolve("mine.json");
-        assertThat(Ran.of("plan", "problems/first-bed.json", "--moves", 500, "--out", plan).code())
+        assertThat(Ran.of("plan", "problems/first-bed.json", "--moves", 500, "--out", plan)
+                        .code())
                 .isZero();
         Ran ran = Ran.of("tables", plan);
         assertThat(ran.code()).isZero();

@@ -45,8 +45,7 @@ class FaultyTablesTest {
                 message);
     }
 
-    private static Edit at(
-            String what, Consumer<TableEdit> edit, String sheet, int row, String head, String message) {
+    private static Edit at(String what, Consumer<TableEdit> edit, String sheet, int row, String head, String message) {
         return new Edit(what, edit, sheet, e -> row, e -> e.column(sheet, head), message);
     }
 
@@ -72,7 +71,13 @@ class FaultyTablesTest {
                 cell("a comma for a point", "Beds", "Hedge", "width (m)", Cell.of("1,2"), "with a point: 1.2"),
                 cell("a bed of no length", "Beds", "Hedge", "length (m)", Cell.of(0), "must be between 0.5 and 2000 m"),
                 cell("half a bed", "Beds", "Hedge", "count", Cell.of(2.5, 1), "needs a whole number"),
-                cell("a date for a number", "Beds", "Hedge", "path (m)", Cell.of(LocalDate.of(2027, 5, 1)), "for a date"),
+                cell(
+                        "a date for a number",
+                        "Beds",
+                        "Hedge",
+                        "path (m)",
+                        Cell.of(LocalDate.of(2027, 5, 1)),
+                        "for a date"),
                 cell("a date in words", "Beds", "Middle", "workable from", Cell.of("end of March"), "as in 2027-05-03"),
                 cell("no such day", "Beds", "Middle", "workable from", Cell.of("2027-02-30"), "no such day"),
                 cell("a year mistyped", "Beds", "Middle", "workable from", Cell.of("0207-03-29"), "Mend the year"),
@@ -183,7 +188,13 @@ class FaultyTablesTest {
                 cell("a price in words", "Outlets", first, "price", Cell.of("dear"), "needs a number"),
                 cell("a price below nothing", "Outlets", first, "price", Cell.of(-1), "must be"),
                 cell("a kind that nothing has", "Outlets", first, "kind", Cell.of("fokal"), "no kind of stems"),
-                cell("no promise, with a weight", "Outlets", first, "promise must", Cell.of(0), "must be between 1 and 1000"),
+                cell(
+                        "no promise, with a weight",
+                        "Outlets",
+                        first,
+                        "promise must",
+                        Cell.of(0),
+                        "must be between 1 and 1000"),
                 inLast(
                         "an outlet without weeks",
                         edit -> edit.addRow("Outlets", "name", "New stall", "kind", "focal", "price", 1.0),
@@ -217,7 +228,8 @@ class FaultyTablesTest {
         });
         // What is not there stays as it was: the sheets that belong to the edited one are enough.
         List<Grid> near = grids.stream()
-                .filter(grid -> grid.name().charAt(0) == edit.sheet().charAt(0) || edit.sheet().equals("Methods"))
+                .filter(grid -> grid.name().charAt(0) == edit.sheet().charAt(0)
+                        || edit.sheet().equals("Methods"))
                 .toList();
         List<Grid> read = Spreadsheet.read(Spreadsheet.bytes(near, List.of()));
 
@@ -258,8 +270,9 @@ class FaultyTablesTest {
 
         FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
 
-        assertThat(faulty.faults()).singleElement().satisfies(fault -> assertThat(fault.message())
-                .contains("The column \"name\" is missing"));
+        assertThat(faulty.faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.message()).contains("The column \"name\" is missing"));
     }
 
     @Test
@@ -274,6 +287,8 @@ class FaultyTablesTest {
         FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
 
         assertThat(faulty.faults())
-                .anySatisfy(fault -> assertThat(fault.toString()).contains("behind the tables").contains("\"Meadow4\""));
+                .anySatisfy(fault -> assertThat(fault.toString())
+                        .contains("behind the tables")
+                        .contains("\"Meadow4\""));
     }
 }

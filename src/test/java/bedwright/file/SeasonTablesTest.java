@@ -108,7 +108,8 @@ class SeasonTablesTest {
                         "Beds",
                         grid.heads().subList(0, 2),
                         grid.rows().stream()
-                                .map(row -> new Grid.Row(row.number(), row.cells().subList(0, 2)))
+                                .map(row ->
+                                        new Grid.Row(row.number(), row.cells().subList(0, 2)))
                                 .toList()));
             }
         }
@@ -146,7 +147,16 @@ class SeasonTablesTest {
         List<Grid> grids = TableEdit.edited(FARM, edit -> {
             edit.removeRows("Standing", "name", "Peonies");
             edit.addRow(
-                    "Standing", "crop", "zinnia", "plants", "40", "method", "sown, pinched", "bed", "Hedge1", "sown",
+                    "Standing",
+                    "crop",
+                    "zinnia",
+                    "plants",
+                    "40",
+                    "method",
+                    "sown, pinched",
+                    "bed",
+                    "Hedge1",
+                    "sown",
                     "2027-05-10");
         });
 
@@ -154,7 +164,9 @@ class SeasonTablesTest {
 
         List<Standing> expected = new ArrayList<>(FARM.standing());
         expected.removeIf(standing -> "Peonies".equals(standing.name()));
-        assertThat(read.subList(0, read.size() - 1)).as("with their written stems").isEqualTo(expected);
+        assertThat(read.subList(0, read.size() - 1))
+                .as("with their written stems")
+                .isEqualTo(expected);
         assertThat(read.getLast().crop()).isEqualTo("zinnia");
         assertThat(read.getLast().bed()).isEqualTo("Hedge1");
     }
@@ -170,8 +182,10 @@ class SeasonTablesTest {
             boolean zinnia = FARM.crops().get(c).name().equals("zinnia");
             assertThat(read.crops().get(c).clock().firstCut())
                     .isEqualTo(zinnia ? 801 : FARM.crops().get(c).clock().firstCut());
-            assertThat(read.crops().get(c).methods()).isEqualTo(FARM.crops().get(c).methods());
-            assertThat(read.crops().get(c).kinds()).isEqualTo(FARM.crops().get(c).kinds());
+            assertThat(read.crops().get(c).methods())
+                    .isEqualTo(FARM.crops().get(c).methods());
+            assertThat(read.crops().get(c).kinds())
+                    .isEqualTo(FARM.crops().get(c).kinds());
         }
     }
 

@@ -29,8 +29,23 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Tables written and read back, as CSV and as a workbook. */
 class TableFilesTest {
     private static final String[] TEXTS = {
-        "=1+1", "+x", "-x", "@x", "'", "''", "'=1", "a,b", "a;b", "\"", "two\nlines", " spaced ", "花床 🌻", "1", "2027-05-03",
-        "<&>", "tab\tinside"
+        "=1+1",
+        "+x",
+        "-x",
+        "@x",
+        "'",
+        "''",
+        "'=1",
+        "a,b",
+        "a;b",
+        "\"",
+        "two\nlines",
+        " spaced ",
+        "花床 🌻",
+        "1",
+        "2027-05-03",
+        "<&>",
+        "tab\tinside"
     };
 
     @TempDir
@@ -46,7 +61,8 @@ class TableFilesTest {
                         switch (random.nextInt(5)) {
                             case 0 -> Cell.EMPTY;
                             case 1 -> Cell.of(TEXTS[random.nextInt(TEXTS.length)]);
-                            case 2 -> new Cell.Number(BigDecimal.valueOf(random.nextLong(-99999, 99999), random.nextInt(4)));
+                            case 2 ->
+                                new Cell.Number(BigDecimal.valueOf(random.nextLong(-99999, 99999), random.nextInt(4)));
                             case 3 -> Cell.of(LocalDate.of(2020, 1, 1).plusDays(random.nextInt(5000)));
                             default -> new Cell.Truth(random.nextBoolean());
                         });
@@ -79,8 +95,10 @@ class TableFilesTest {
         for (int i = 0; i < 2; i++) {
             assertThat(back.get(i).heads()).isEqualTo(grids.get(i).heads());
             assertThat(plain(back.get(i))).isEqualTo(plain(grids.get(i)));
-            assertThat(back.get(i).rows()).extracting(Grid.Row::number).isEqualTo(
-                    grids.get(i).rows().stream().map(Grid.Row::number).toList());
+            assertThat(back.get(i).rows())
+                    .extracting(Grid.Row::number)
+                    .isEqualTo(
+                            grids.get(i).rows().stream().map(Grid.Row::number).toList());
         }
     }
 
@@ -105,9 +123,11 @@ class TableFilesTest {
 
         assertThat(back.heads()).isEqualTo(grid.heads());
         assertThat(back.rows().stream()
-                        .map(row -> row.cells().stream().map(TableFilesTest::said).toList()))
+                        .map(row ->
+                                row.cells().stream().map(TableFilesTest::said).toList()))
                 .isEqualTo(grid.rows().stream()
-                        .map(row -> row.cells().stream().map(TableFilesTest::said).toList())
+                        .map(row ->
+                                row.cells().stream().map(TableFilesTest::said).toList())
                         .toList());
     }
 
@@ -117,12 +137,14 @@ class TableFilesTest {
     void noTextBeginsLikeAFormula(String text) {
         String written = Csv.text(Grid.of("One", List.of("head"), List.of(List.of(Cell.of(text)))));
 
-        assertThat(written.lines().skip(1).findFirst().orElseThrow().replace("\"", "")).startsWith("'");
+        assertThat(written.lines().skip(1).findFirst().orElseThrow().replace("\"", ""))
+                .startsWith("'");
     }
 
     @Test
     void numbersBelowZeroStayNumbers() {
-        assertThat(Csv.text(Grid.of("One", List.of("a"), List.of(List.of(Cell.of(-3)))))).isEqualTo("a\r\n-3\r\n");
+        assertThat(Csv.text(Grid.of("One", List.of("a"), List.of(List.of(Cell.of(-3))))))
+                .isEqualTo("a\r\n-3\r\n");
     }
 
     @Test
@@ -134,7 +156,9 @@ class TableFilesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"a,b|1,2", "a;b|1;2", "'a\tb'|'1\t2'"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"a,b|1,2", "a;b|1;2", "'a\tb'|'1\t2'"})
     void whateverStandsBetweenTheCellsIsFound(String heads, String row) {
         Grid grid = Csv.read("One", (heads + "\r\n" + row).getBytes(StandardCharsets.UTF_8));
 
@@ -173,7 +197,11 @@ class TableFilesTest {
             sheet.formula(1, 0, "1+1");
         }
 
-        assertThat(Spreadsheet.read(bytes.toByteArray()).getFirst().rows().getFirst().cell(0))
+        assertThat(Spreadsheet.read(bytes.toByteArray())
+                        .getFirst()
+                        .rows()
+                        .getFirst()
+                        .cell(0))
                 .isEqualTo(new Cell.Broken("=1+1"));
     }
 
