@@ -226,15 +226,7 @@ final class PlanCommand implements Callable<Integer> {
         if (from == null) {
             return Search.nothingPlaced(facts);
         }
-        PlanFolder folder = PlanFolder.at(from);
-        try {
-            return Outcomes.places(facts, folder.read().plantings());
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(
-                    Exit.FAULTY_FILE,
-                    folder.plan() + ": " + e.getMessage() + ". It was made for another season file, or this one has"
-                            + " changed; plan without --from.");
-        }
+        return BegunFrom.places(facts, from, spec.commandLine().getErr());
     }
 
     private int finish(

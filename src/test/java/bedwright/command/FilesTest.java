@@ -84,8 +84,39 @@ class FilesTest {
                 temporary.resolve("other"));
 
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.err()).contains("plan without --from");
+        assertThat(ran.err())
+                .contains("another season file, \"First bed (invented)\", not for \"Tray and bed (invented)\"")
+                .contains("weeks: 22 in the season file, 10 in the plan")
+                .contains("site, latitude: 40.8 in the season file, 34 in the plan", " more.")
+                .contains("plan without --from");
         assertThat(temporary.resolve("other")).doesNotExist();
+    }
+
+    @Test
+    void whatDiffersFromAnOlderSeasonFileIsToldAndThePlanIsBegunWith() throws IOException {
+        plan();
+        Path changed = temporary.resolve("first-bed.json");
+        Files.writeString(
+                changed,
+                Files.readString(FIRST).replace("\"bench\": 150", "\"bench\": 140").replace("\"metres\": 6", "\"metres\": 7"));
+        Ran ran = Ran.of("plan", changed, "--moves", 1, "--from", folder, "--out", temporary.resolve("further"));
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err().lines())
+                .contains(
+                        folder.resolve("plan.json")
+                                + ": This plan was made for an older state of this season file. What differs:",
+                        "  stock, bench: 140 in the season file, 150 in the plan",
+                        "  stock, nets \"Net\", metres: 7 in the season file, 6 in the plan")
+                .anyMatch(line -> line.startsWith("Every planting of it has its place here too"));
+    }
+
+    @Test
+    void ofAPlanOfTheSameSeasonFileNothingIsSaid() {
+        plan();
+        Ran ran = Ran.of("plan", FIRST, "--moves", 1, "--from", folder, "--caution", "bold", "--out", temporary.resolve("bold"));
+
+        assertThat(ran.err()).doesNotContain("differs");
     }
 
     @Test
