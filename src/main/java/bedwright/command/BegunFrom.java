@@ -50,7 +50,8 @@ final class BegunFrom {
     private static String whose(Season season, Season of) {
         return season.name().equals(of.name())
                 ? "This plan was made for an older state of this season file."
-                : "This plan was made for another season file, \"" + of.name() + "\", not for \"" + season.name() + "\".";
+                : "This plan was made for another season file, \"" + of.name() + "\", not for \"" + season.name()
+                        + "\".";
     }
 
     private static void tell(String whose, List<String> differences, PrintWriter err) {

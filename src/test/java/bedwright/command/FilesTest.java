@@ -98,7 +98,9 @@ class FilesTest {
         Path changed = temporary.resolve("first-bed.json");
         Files.writeString(
                 changed,
-                Files.readString(FIRST).replace("\"bench\": 150", "\"bench\": 140").replace("\"metres\": 6", "\"metres\": 7"));
+                Files.readString(FIRST)
+                        .replace("\"bench\": 150", "\"bench\": 140")
+                        .replace("\"metres\": 6", "\"metres\": 7"));
         Ran ran = Ran.of("plan", changed, "--moves", 1, "--from", folder, "--out", temporary.resolve("further"));
 
         assertThat(ran.code()).isZero();
@@ -114,7 +116,8 @@ class FilesTest {
     @Test
     void ofAPlanOfTheSameSeasonFileNothingIsSaid() {
         plan();
-        Ran ran = Ran.of("plan", FIRST, "--moves", 1, "--from", folder, "--caution", "bold", "--out", temporary.resolve("bold"));
+        Ran ran = Ran.of(
+                "plan", FIRST, "--moves", 1, "--from", folder, "--caution", "bold", "--out", temporary.resolve("bold"));
 
         assertThat(ran.err()).doesNotContain("differs");
     }
