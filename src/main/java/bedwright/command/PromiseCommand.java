@@ -3,15 +3,18 @@ package bedwright.command;
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
+import bedwright.log.SaidDay;
 import bedwright.log.Wish;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.plan.Promises;
+import bedwright.plan.ToFill;
 import bedwright.season.KindTree;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -42,6 +45,8 @@ final class PromiseCommand implements Callable<Integer> {
     /** Seasons that a promise is judged over. */
     private static final int SEASONS = 256;
 
+    private static final double NINE_IN_TEN = 0.9;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -62,6 +67,13 @@ final class PromiseCommand implements Callable<Integer> {
             description = "Without --for: lists the kinds within this one, instead of focal, spike and so on.")
     private @Nullable String kind;
 
+    @Option(
+            names = "--sow-from",
+            paramLabel = "DAY",
+            description = "With --for: from which day on something can still be started; where the order is not filled in 9"
+                    + " years of 10, tells what planting besides would fill it more often.")
+    private @Nullable String sowFrom;
+
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the seasons it is judged over; left out: 1.")
     private long seed = 1;
 
@@ -74,9 +86,13 @@ final class PromiseCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--kind goes with the list of what is free; with --for name the kinds there");
         }
+        if (order == null && sowFrom != null) {
+            throw new ParameterException(spec.commandLine(), "--sow-from goes with --for");
+        }
         Plan plan = PlanFolder.at(folder).read();
         Season season = plan.season();
         Wish wish = order == null ? null : understood(order, words -> Wish.of(season, words));
+        LocalDate from = sowFrom == null ? null : understood(sowFrom, words -> SaidDay.of(season, words));
         List<Integer> kinds = kinds(KindTree.of(season.roles()));
         boolean areGiven = !season.possible().given().isEmpty();
         List<PossibleSeason> fresh =
@@ -92,6 +108,17 @@ final class PromiseCommand implements Callable<Integer> {
             words.print(out, kinds);
         } else {
             words.print(out, wish);
+            if (from != null && words.answer(wish).filled() < NINE_IN_TEN) {
+                words.printWays(
+                        out,
+                        ToFill.ways(
+                                plan,
+                                fresh,
+                                promises,
+                                season.weekOf(wish.on()),
+                                words.lines(wish),
+                                season.weekOf(from)));
+            }
         }
         return Exit.DONE;
     }

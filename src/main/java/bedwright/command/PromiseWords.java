@@ -3,6 +3,7 @@ package bedwright.command;
 import bedwright.log.Wish;
 import bedwright.plan.Grains;
 import bedwright.plan.Promises;
+import bedwright.plan.ToFill;
 import bedwright.season.KindTree;
 import bedwright.season.Season;
 import java.io.PrintWriter;
@@ -118,13 +119,38 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
                                 + " moved.");
     }
 
-    private Promises.Answer answer(Wish wish) {
+    Promises.Answer answer(Wish wish) {
+        return promises.ask(season.weekOf(wish.on()), lines(wish));
+    }
+
+    List<Promises.Line> lines(Wish wish) {
         KindTree tree = KindTree.of(season.roles());
-        return promises.ask(
-                season.weekOf(wish.on()),
-                wish.lines().stream()
-                        .map(line -> new Promises.Line(tree.node(line.kind()), 100L * line.stems()))
-                        .toList());
+        return wish.lines().stream()
+                .map(line -> new Promises.Line(tree.node(line.kind()), 100L * line.stems()))
+                .toList();
+    }
+
+    /** What planting besides would fill the order more often. */
+    void printWays(PrintWriter out, List<ToFill.Way> ways) {
+        out.println();
+        if (ways.isEmpty()) {
+            out.println("No planting more that the plan has room for would fill it more often.");
+            return;
+        }
+        out.println("Planted besides, each by itself, it would be filled in:");
+        for (ToFill.Way way : ways) {
+            out.printf(
+                    Locale.ROOT,
+                    "  %-18s %d plants of %s (%s), %s %s in bed %s, started in the week of %s%n",
+                    years(way.filled()) + ":",
+                    way.plants(),
+                    way.crop().name(),
+                    way.method().name(),
+                    Words.number(season.units().length().of(way.millimetres() / 1000.0)),
+                    season.units().length().symbol(),
+                    way.bed().name(),
+                    Words.date(season.weekStart(way.sowWeek())));
+        }
     }
 
     private static double share(int inTen) {

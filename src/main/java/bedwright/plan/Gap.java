@@ -20,7 +20,7 @@ import java.util.Set;
  * method, each really tried against the plan's score, so that what it brings is what the plan would bring more with it.
  */
 public final class Gap {
-    private static final List<Rule> HARD =
+    static final List<Rule> HARD =
             List.of(Rule.BED_ROOM, Rule.HOURS, Rule.CUTTING_HOURS, Rule.BENCH_ROOM, Rule.STOCK_ROOM);
 
     private Gap() {}
@@ -40,7 +40,7 @@ public final class Gap {
         }
     }
 
-    private static final int MM = 1000;
+    static final int MM = 1000;
     /** A smaller part of a stretch than this is not worth beginning for. */
     private static final double LEAST_PART = 0.25;
 
@@ -117,7 +117,7 @@ public final class Gap {
     }
 
     /** What is free of the bed in all weeks of a planting, mm. */
-    private static long free(Season season, int[] use, long length, Prospect prospect) {
+    static long free(Season season, int[] use, long length, Prospect prospect) {
         long free = length;
         int to = Math.min(prospect.heldTo(), season.weeks());
         for (int w = Math.max(0, Math.floorDiv(prospect.groundDay(), 7)); w < to; w++) {
@@ -126,24 +126,29 @@ public final class Gap {
         return free;
     }
 
-    private static int plants(Method method, long millimetres) {
+    static int plants(Method method, long millimetres) {
         return (int) Math.max(0, Math.floor(millimetres * (double) method.rows() / (MM * method.spacing()) + 1e-9));
     }
 
     private static Way tried(PlanFacts facts, SeasonScore score, Try one, int place) {
         int planting = facts.firstPlanting(facts.table().stock(place));
         score.put(planting, place);
-        Answer answer = score.ask();
-        Set<Rule> breaks = EnumSet.noneOf(Rule.class);
-        for (Rule rule : HARD) {
-            if (answer.cost(rule) > 0) {
-                breaks.add(rule);
-            }
-        }
+        Set<Rule> breaks = broken(score.ask());
         double money = ((double) score.softAfter() - score.soft()) / facts.seasonCount;
         score.forget();
         Crop crop = facts.season().crops().get(one.crop());
         return new Way(crop, crop.methods().get(one.method()), money, breaks, one.prospect());
+    }
+
+    /** Hard rules that changes break, or break further. */
+    static Set<Rule> broken(Answer answer) {
+        Set<Rule> broken = EnumSet.noneOf(Rule.class);
+        for (Rule rule : HARD) {
+            if (answer.cost(rule) > 0) {
+                broken.add(rule);
+            }
+        }
+        return broken;
     }
 
     private static boolean givesNothing(Prospect prospect) {
