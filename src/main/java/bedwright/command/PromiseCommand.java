@@ -70,8 +70,9 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(
             names = "--sow-from",
             paramLabel = "DAY",
-            description = "With --for: from which day on something can still be started; where the order is not filled in 9"
-                    + " years of 10, tells what planting besides would fill it more often.")
+            description =
+                    "With --for: from which day on something can still be started; where the order is not filled in 9"
+                            + " years of 10, tells what planting besides would fill it more often.")
     private @Nullable String sowFrom;
 
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the seasons it is judged over; left out: 1.")

@@ -65,12 +65,7 @@ public final class ToFill {
      * @param from first week in which something can be started
      */
     public static List<Way> ways(
-            Plan plan,
-            List<PossibleSeason> seasons,
-            Promises promises,
-            int week,
-            List<Promises.Line> order,
-            int from) {
+            Plan plan, List<PossibleSeason> seasons, Promises promises, int week, List<Promises.Line> order, int from) {
         ToFill fill = new ToFill(plan, seasons, week, order);
         List<Candidate> candidates = fill.candidates(promises, Math.max(0, from));
         return candidates.isEmpty()

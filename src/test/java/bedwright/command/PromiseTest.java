@@ -51,7 +51,8 @@ class PromiseTest {
         Ran ran = Ran.of("promise", folder, "--for", "12 Jul: 4000 focal", "--sow-from", "10 May");
 
         assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
-        assertThat(ran.out()).containsAnyOf("Planted besides, each by itself", "No planting more that the plan has room for");
+        assertThat(ran.out())
+                .containsAnyOf("Planted besides, each by itself", "No planting more that the plan has room for");
     }
 
     @Test
