@@ -74,7 +74,7 @@ class UsageTest {
         "expect " + FIRST + " --crop dill --week 2027-05-10 --method thrown, No method is named",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 0, --plants takes 1",
         "expect " + FIRST + " --crop dill --week 2027-05-10 --plants 99999999, --plants takes 1",
-        "schema farm, 'is not \"season\", \"plan\", \"prices\", \"book\" or \"answers\"'",
+        "schema farm, 'is not \"season\", \"plan\", \"prices\", \"book\", \"answers\" or \"strategies\"'",
         "crops zinia, Did you mean \"zinnia\"?",
         "crops celosia, 'Did you mean \"celosia, crested\" or \"celosia, plume\"?'",
         "crops turnip, There is no crop",
