@@ -5,6 +5,7 @@ import bedwright.file.FaultyFile;
 import bedwright.file.FileTrouble;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -90,6 +91,9 @@ public final class Main implements Runnable {
         line.setParameterExceptionHandler((wrong, args) -> usage(wrong));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpWidth(WIDTH);
+        CommandLine.Model.UsageMessageSpec help = line.getCommandSpec().usageMessage();
+        help.description(Stream.of(help.description()).map(Called::in).toArray(String[]::new));
+        help.footer(Stream.of(help.footer()).map(Called::in).toArray(String[]::new));
         Typed.register(line);
         line.getSubcommands().values().forEach(Main::settle);
     }

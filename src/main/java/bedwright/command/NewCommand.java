@@ -113,7 +113,7 @@ final class NewCommand implements Callable<Integer> {
         first.assumed().forEach(sentence -> out.println("- " + sentence));
         SeasonFile.remarks(file).forEach(remark -> out.println("Worth a look: " + remark));
         out.println();
-        out.println("Make a plan of it:  target/bedwright plan " + file);
+        out.println("Make a plan of it:  " + Called.name() + " plan " + file);
     }
 
     private Answers asked(PrintWriter out) {

@@ -1,0 +1,44 @@
+@echo off
+rem Starts Bedwright with the first Java of 21 or newer that it finds: BEDWRIGHT_JAVA (a java.exe, or the folder of a
+rem JDK), JAVA_HOME, PATH, then the usual places. BEDWRIGHT_OPTS passes options to Java, as in BEDWRIGHT_OPTS=-Xmx4g.
+setlocal
+set "NEEDED=21"
+set "JAR=%~dp0bedwright.jar"
+set "FOUND="
+if not exist "%JAR%" (
+    echo bedwright: there is no bedwright.jar beside this launcher, in "%~dp0". Unpack the whole archive. 1>&2
+    exit /b 70
+)
+if defined BEDWRIGHT_JAVA (
+    if exist "%BEDWRIGHT_JAVA%\bin\java.exe" (call :try "%BEDWRIGHT_JAVA%\bin\java.exe") else (call :try "%BEDWRIGHT_JAVA%")
+)
+if defined FOUND goto run
+if defined BEDWRIGHT_JAVA echo bedwright: BEDWRIGHT_JAVA is "%BEDWRIGHT_JAVA%", which is no Java %NEEDED% or newer; looking elsewhere 1>&2
+if defined JAVA_HOME call :try "%JAVA_HOME%\bin\java.exe"
+if defined FOUND goto run
+for %%J in (java.exe) do if not "%%~$PATH:J"=="" call :try "%%~$PATH:J"
+if defined FOUND goto run
+for /d %%V in ("%ProgramFiles%\Eclipse Adoptium" "%ProgramFiles%\Java" "%ProgramFiles%\Microsoft" "%ProgramFiles%\OpenJDK" "%ProgramFiles%\Zulu" "%USERPROFILE%\.jdks") do (
+    for /d %%D in ("%%~V\*") do if not defined FOUND call :try "%%~D\bin\java.exe"
+)
+if defined FOUND goto run
+echo bedwright: it needs Java %NEEDED% or newer, and there is none in BEDWRIGHT_JAVA, JAVA_HOME, the PATH or the usual 1>&2
+echo places. Install a Java runtime of %NEEDED% or newer, or unpack one anywhere and name its folder: 1>&2
+echo   set BEDWRIGHT_JAVA=C:\folder\of\the\jdk 1>&2
+exit /b 70
+
+:run
+rem The plain collector makes the search a fifth faster; what the virtual machine says must not mix with results.
+"%FOUND%" -XX:+UseSerialGC -Xlog:disable -Xlog:all=error:stderr %BEDWRIGHT_OPTS% -jar "%JAR%" %*
+exit /b %ERRORLEVEL%
+
+rem Takes the java that is named if it is new enough.
+:try
+if defined FOUND exit /b 0
+if not exist "%~1" exit /b 0
+set "VERSION="
+for /f "tokens=2 delims==" %%L in ('""%~1" -XshowSettings:properties -version 2^>^&1 ^| findstr /c:"java.specification.version""') do set "VERSION=%%L"
+if not defined VERSION exit /b 0
+set "VERSION=%VERSION: =%"
+for /f "tokens=1 delims=." %%L in ("%VERSION%") do if %%L GEQ %NEEDED% set "FOUND=%~1"
+exit /b 0
