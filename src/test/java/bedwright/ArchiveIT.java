@@ -123,8 +123,7 @@ class ArchiveIT {
 
     private static boolean isExecutable(Path file) {
         try {
-            return Files.getPosixFilePermissions(file)
-                    .contains(PosixFilePermission.OTHERS_EXECUTE);
+            return Files.getPosixFilePermissions(file).contains(PosixFilePermission.OTHERS_EXECUTE);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

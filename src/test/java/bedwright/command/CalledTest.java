@@ -14,7 +14,9 @@ class CalledTest {
 
     @Test
     void unpackedItIsCalledByItsLauncher() {
-        assertThat(Called.name(Path.of("/my farm/bedwright-1/bedwright.jar"), false)).isEqualTo("./bedwright");
-        assertThat(Called.name(Path.of("/my farm/bedwright-1/bedwright.jar"), true)).isEqualTo("bedwright");
+        assertThat(Called.name(Path.of("/my farm/bedwright-1/bedwright.jar"), false))
+                .isEqualTo("./bedwright");
+        assertThat(Called.name(Path.of("/my farm/bedwright-1/bedwright.jar"), true))
+                .isEqualTo("bedwright");
     }
 }
