@@ -43,6 +43,7 @@ import picocli.CommandLine.Spec;
             StormCommand.class,
             PromiseCommand.class,
             StillCommand.class,
+            WhyCommand.class,
             RecheckCommand.class,
             SheetCommand.class,
             CalendarCommand.class,

@@ -237,18 +237,71 @@ final class Offers {
     }
 
     private boolean isFree(Bed bed, Crop crop, Row row, @Nullable Standing standing) {
+        return whyNotFree(bed, crop, row, standing) == null;
+    }
+
+    private @Nullable Barred whyNotFree(Bed bed, Crop crop, Row row, @Nullable Standing standing) {
         LocalDate workable = bed.block().workableFrom();
         if (workable != null && season.weekStart(row.heldFrom).isBefore(workable)) {
-            return false;
+            return Barred.NOT_WORKABLE;
         }
         for (BedBlock.Taken taken : bed.taken()) {
             if (season.weekOf(taken.from()) < row.heldTo && season.weekOf(taken.to()) >= row.heldFrom) {
-                return false;
+                return Barred.TAKEN;
             }
         }
         // Whoever says the bed of what they planted knows what grew there before.
         boolean isGiven = standing != null && standing.bed() != null;
-        return isGiven || !comesBackTooSoon(bed, crop, row);
+        return isGiven || !comesBackTooSoon(bed, crop, row) ? null : Barred.REST_YEARS;
+    }
+
+    /** Why a spot is not offered, or null if it is. */
+    @Nullable Barred whyNot(Spot spot) {
+        int pool = season.pool().size();
+        Standing standing =
+                spot.stock() < pool ? null : season.standing().get(spot.stock() - pool);
+        String cropName =
+                standing != null ? standing.crop() : season.pool().get(spot.stock()).crop();
+        Integer number = crops.get(cropName);
+        if (number == null) {
+            throw new IllegalArgumentException("No crop named " + cropName);
+        }
+        Crop crop = season.crops().get(number);
+        Method method = crop.methods().get(spot.method());
+        Bed bed = beds.get(spot.bed());
+        if (standing != null && isDecidedOtherwise(standing, method, bed, spot.sowWeek())) {
+            return Barred.DECIDED;
+        }
+        boolean sown = standing != null && (isInTheGround(standing) || standing.sown() != null);
+        if (!sown && (spot.sowWeek() < 0 || spot.sowWeek() >= season.weeks())) {
+            return Barred.OUTSIDE_SEASON;
+        }
+        if (!sown && !sowsIn(method, spot.sowWeek())) {
+            return Barred.SOW_DATES;
+        }
+        Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(bed.index()));
+        if (isWhole(standing)) {
+            return null;
+        }
+        if (!bearsSeed(method, spot.sowWeek(), kind)) {
+            return Barred.SEED_TEMPERATURE;
+        }
+        int plants = standing != null
+                ? standing.plants()
+                : season.pool().get(spot.stock()).plants();
+        Task task = new Task(spot.stock(), number, spot.method(), spot.sowWeek(), plants, standing);
+        List<Row> rows = new ArrayList<>();
+        if (makeRow(task, crop, method, kind, new HashMap<>(), rows) < 0) {
+            return Barred.TOO_LATE;
+        }
+        Barred taken = whyNotFree(bed, crop, rows.getFirst(), standing);
+        return taken == null && !rows.getFirst().gives() ? Barred.GIVES_NOTHING : taken;
+    }
+
+    private boolean isDecidedOtherwise(Standing standing, Method method, Bed bed, int week) {
+        return (standing.method() != null && !standing.method().equals(method.name()))
+                || (standing.bed() != null && !standing.bed().equals(bed.name()))
+                || ((isInTheGround(standing) || standing.sown() != null) && week != weekOf(standing));
     }
 
     private boolean comesBackTooSoon(Bed bed, Crop crop, Row row) {

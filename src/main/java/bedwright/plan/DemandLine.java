@@ -44,6 +44,16 @@ public record DemandLine(
         SHORTAGE_PRICE
     }
 
+    /** What it pays in a week, grains, if it gets so many hundredths of stems. */
+    public long takings(int week, long got) {
+        return price * (promise == Promised.BOUGHT_IN ? asked[week] : got);
+    }
+
+    /** What the stems cost that it misses in a week, grains, if it gets so many: bought in, or short. */
+    public long lacking(int week, long got) {
+        return lack * (asked[week] - got);
+    }
+
     /** The name with the line's kind behind it where it is a line of an order. */
     public String label(@Nullable String kind) {
         return kind == null || order < 0 ? name : name + ": " + kind;

@@ -30,7 +30,7 @@ public final class Outcomes {
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
         for (int p = 0; p < places.length; p++) {
-            score.settle(p, facts.isFixed(p) ? facts.fixedPlace[p] : places[p]);
+            score.settle(p, places[p]);
         }
     }
 
@@ -40,6 +40,15 @@ public final class Outcomes {
      * @param places where each planting is, by its number in the facts; −1 where it is left out
      */
     public static Outcome of(PlanFacts facts, int[] places) {
+        int[] all = places.clone();
+        for (int p = 0; p < all.length; p++) {
+            all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
+        }
+        return exactly(facts, all);
+    }
+
+    /** The same of a plan in which even what is fixed may be left out: what the season would be without it. */
+    static Outcome exactly(PlanFacts facts, int[] places) {
         return new Outcomes(facts, places).outcome();
     }
 
@@ -327,17 +336,11 @@ public final class Outcomes {
             for (int w = 0; w < weeks; w++) {
                 for (int k = 0; k < seasons; k++) {
                     long got = served[line.index()][w][k];
-                    long missing = line.asked()[w] - got;
-                    switch (line.promise()) {
-                        case NOTHING, MUST_BE_OURS -> takings[k] += line.price() * got;
-                        case BOUGHT_IN -> {
-                            takings[k] += line.price() * line.asked()[w];
-                            buyIn[k] += line.lack() * missing;
-                        }
-                        case SHORTAGE_PRICE -> {
-                            takings[k] += line.price() * got;
-                            shortage[k] += line.lack() * missing;
-                        }
+                    takings[k] += line.takings(w, got);
+                    if (line.promise() == DemandLine.Promised.BOUGHT_IN) {
+                        buyIn[k] += line.lacking(w, got);
+                    } else {
+                        shortage[k] += line.lacking(w, got);
                     }
                 }
             }

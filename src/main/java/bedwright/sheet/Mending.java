@@ -30,8 +30,17 @@ final class Mending {
 
     /** A sentence for each rule, place and run of weeks. */
     List<String> sentences() {
+        return sentences(outcome.broken(), true);
+    }
+
+    /** Where rules are broken, without what would mend it. */
+    static List<String> places(Season season, Outcome outcome, List<Outcome.Broken> broken) {
+        return new Mending(season, outcome, List.of()).sentences(broken, false);
+    }
+
+    private List<String> sentences(List<Outcome.Broken> all, boolean mend) {
         Map<List<String>, List<Outcome.Broken>> together = new LinkedHashMap<>();
-        for (Outcome.Broken broken : outcome.broken()) {
+        for (Outcome.Broken broken : all) {
             together.computeIfAbsent(List.of(broken.rule(), broken.where()), k -> new ArrayList<>())
                     .add(broken);
         }
@@ -47,26 +56,29 @@ final class Mending {
                 }
             }
             if (always > 0) {
-                sentences.add(sentence(same.getFirst(), new Run(0, season.weeks() - 1, 1), always));
+                sentences.add(sentence(same.getFirst(), new Run(0, season.weeks() - 1, 1), always, mend));
             }
             for (Run run : Run.of(season.weeks(), w -> by[w] > 0 ? 1 : 0)) {
                 double most = 0;
                 for (int w = run.from(); w <= run.to(); w++) {
                     most = Math.max(most, by[w]);
                 }
-                sentences.add(sentence(same.getFirst(), run, most));
+                sentences.add(sentence(same.getFirst(), run, most, mend));
             }
         }
         return sentences;
     }
 
-    private String sentence(Outcome.Broken broken, Run run, double most) {
+    private String sentence(Outcome.Broken broken, Run run, double most, boolean mend) {
         boolean isLength = broken.unit().equals(METRES);
         double figure = isLength ? say.lengths().of(most) : most;
         String amount = (figure < 0.05 ? "less than 0.1" : Say.tenth(figure)) + " "
                 + (isLength ? say.lengths().symbol() : broken.unit());
-        return broken.rule() + " Broken here: " + broken.where() + ", " + say.weeks(run) + ", by "
-                + (run.weeks() > 1 ? "up to " : "") + amount + ". " + mend(broken, run, amount);
+        String where = broken.where() + ", " + say.weeks(run) + ", by " + (run.weeks() > 1 ? "up to " : "") + amount
+                + ".";
+        return mend
+                ? broken.rule() + " Broken here: " + where + " " + mend(broken, run, amount)
+                : broken.rule() + " Broken then: " + where;
     }
 
     private String mend(Outcome.Broken broken, Run run, String amount) {

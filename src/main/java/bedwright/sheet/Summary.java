@@ -102,7 +102,7 @@ public final class Summary {
         return text.toString();
     }
 
-    private static void wrap(StringBuilder text, String line, int width) {
+    static void wrap(StringBuilder text, String line, int width) {
         int column = 0;
         for (String word : line.split(" ", -1)) {
             if (column == 0) {
