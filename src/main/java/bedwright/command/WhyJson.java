@@ -52,7 +52,8 @@ record WhyJson(Season season) {
                 long own = 0;
                 for (int n = 0; n < kinds.size(); n++) {
                     own += kinds.parent(n) < 0
-                            ? without.before().stems()[n][w][k] - without.after().stems()[n][w][k]
+                            ? without.before().stems()[n][w][k]
+                                    - without.after().stems()[n][w][k]
                             : 0;
                 }
                 any |= own != 0;
@@ -111,7 +112,9 @@ record WhyJson(Season season) {
         json.put("costs", rules);
         json.put("mustBeOursMissing", tried.rules().cost(Rule.MUST_BE_OURS) / 100.0 / seasons);
         json.put("canBeDone", !tried.isStopped());
-        json.put("stoppedBy", tried.isStopped() ? tried.stops().stream().map(this::stop).toList() : List.of());
+        json.put(
+                "stoppedBy",
+                tried.isStopped() ? tried.stops().stream().map(this::stop).toList() : List.of());
         return json;
     }
 

@@ -256,12 +256,13 @@ final class Offers {
     }
 
     /** Why a spot is not offered, or null if it is. */
-    @Nullable Barred whyNot(Spot spot) {
+    @Nullable
+    Barred whyNot(Spot spot) {
         int pool = season.pool().size();
-        Standing standing =
-                spot.stock() < pool ? null : season.standing().get(spot.stock() - pool);
-        String cropName =
-                standing != null ? standing.crop() : season.pool().get(spot.stock()).crop();
+        Standing standing = spot.stock() < pool ? null : season.standing().get(spot.stock() - pool);
+        String cropName = standing != null
+                ? standing.crop()
+                : season.pool().get(spot.stock()).crop();
         Integer number = crops.get(cropName);
         if (number == null) {
             throw new IllegalArgumentException("No crop named " + cropName);

@@ -38,8 +38,11 @@ public record Bill(Map<Rule, Long> costs, int seasons) {
             long cost = answer.cost(rule);
             costs.put(rule, isTheSameInAllSeasons(rule) ? seasons * cost : cost);
         }
-        costs.put(Rule.TAKINGS, sum(before.money().takings()) - sum(after.money().takings()));
-        costs.put(Rule.SHORTAGE, sum(after.money().shortage()) - sum(before.money().shortage()));
+        costs.put(
+                Rule.TAKINGS, sum(before.money().takings()) - sum(after.money().takings()));
+        costs.put(
+                Rule.SHORTAGE,
+                sum(after.money().shortage()) - sum(before.money().shortage()));
         costs.put(Rule.BUY_IN, sum(after.money().buyIn()) - sum(before.money().buyIn()));
         return new Bill(costs, seasons);
     }

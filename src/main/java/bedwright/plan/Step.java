@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param from where they stand; null for lots that are left out so far
  * @param to where they would stand; null for leaving them out
  */
-public record Step(int stock, int lots, @Nullable Spot from, @Nullable Spot to) {}
+public record Step(
+        int stock, int lots, @Nullable Spot from, @Nullable Spot to) {}

@@ -74,8 +74,8 @@ final class Mending {
         double figure = isLength ? say.lengths().of(most) : most;
         String amount = (figure < 0.05 ? "less than 0.1" : Say.tenth(figure)) + " "
                 + (isLength ? say.lengths().symbol() : broken.unit());
-        String where = broken.where() + ", " + say.weeks(run) + ", by " + (run.weeks() > 1 ? "up to " : "") + amount
-                + ".";
+        String where =
+                broken.where() + ", " + say.weeks(run) + ", by " + (run.weeks() > 1 ? "up to " : "") + amount + ".";
         return mend
                 ? broken.rule() + " Broken here: " + where + " " + mend(broken, run, amount)
                 : broken.rule() + " Broken then: " + where;

@@ -77,13 +77,15 @@ final class TriedWords {
                 sentences.add(what + " is stopped: " + places.get(i));
             }
             if (places.size() > TOLD) {
-                sentences.add(what + ": and " + Say.count(places.size() - TOLD, "more such place", "more such places")
-                        + ".");
+                sentences.add(
+                        what + ": and " + Say.count(places.size() - TOLD, "more such place", "more such places") + ".");
             }
         }
         double must = -tried.gain().medium();
         if (must > 0) {
-            double stems = tried.rules().cost(Rule.MUST_BE_OURS) / 100.0 / tried.before().seasons();
+            double stems = tried.rules().cost(Rule.MUST_BE_OURS)
+                    / 100.0
+                    / tried.before().seasons();
             sentences.add(what + " leaves stems missing that must be ours: " + Say.tenth(stems)
                     + " more a season, each counted with its weight.");
         }
@@ -129,8 +131,9 @@ final class TriedWords {
                 "the season runs from " + Say.fullDate(season.starts()) + " to "
                         + Say.fullDate(season.dateOf(season.days() - 1));
             case SOW_DATES ->
-                "by \"" + method.name() + "\" it is sown from " + (method.sowFrom() == null ? "1 January" : day(method.sowFrom()))
-                        + " to " + (method.sowTo() == null ? "31 December" : day(method.sowTo()));
+                "by \"" + method.name() + "\" it is sown from "
+                        + (method.sowFrom() == null ? "1 January" : day(method.sowFrom())) + " to "
+                        + (method.sowTo() == null ? "31 December" : day(method.sowTo()));
             case SEED_TEMPERATURE -> "the seed bed is " + bears(method) + " in that week of a usual year";
             case TOO_LATE -> "it would come into the bed only after the season's end";
             case NOT_WORKABLE ->

@@ -91,7 +91,10 @@ public final class WhyPlanting {
         text.append(name.equals(planting.crop()) ? "" : " (" + planting.crop() + ")");
         text.append(", ").append(planting.method()).append(": ");
         text.append(Say.count(planting.plants(), "plant", "plants"));
-        text.append(" on ").append(say.lengthWithUnit(metres)).append(" of bed ").append(planting.bed());
+        text.append(" on ")
+                .append(say.lengthWithUnit(metres))
+                .append(" of bed ")
+                .append(planting.bed());
         text.append(to < 0 ? "" : ", " + say.weeks(from, to));
         text.append(reasons.prospect() == null ? "" : "; sown, set or started " + say.date(planting.sown()));
         text.append(".\n");
@@ -113,7 +116,8 @@ public final class WhyPlanting {
     private long lost(DemandLine line, int week) {
         long lost = 0;
         for (int k = 0; k < without.before().seasons(); k++) {
-            lost += without.before().served()[line.index()][week][k] - without.after().served()[line.index()][week][k];
+            lost += without.before().served()[line.index()][week][k]
+                    - without.after().served()[line.index()][week][k];
         }
         return lost;
     }
@@ -220,10 +224,12 @@ public final class WhyPlanting {
         for (Rule rule : Rule.values()) {
             long more = without.rules().cost(rule);
             if (rule.level() == Rule.Level.SOFT && more != 0) {
-                String what = rule == Rule.HOURS_PAID
-                        ? what(rule) + " (" + Say.hours(-without.work()) + " h)"
-                        : what(rule);
-                rows.add(List.of(what, TriedWords.signed(say.money((double) more / without.before().seasons()))));
+                String what =
+                        rule == Rule.HOURS_PAID ? what(rule) + " (" + Say.hours(-without.work()) + " h)" : what(rule);
+                rows.add(List.of(
+                        what,
+                        TriedWords.signed(
+                                say.money((double) more / without.before().seasons()))));
             }
         }
         table(new Table(
@@ -233,11 +239,14 @@ public final class WhyPlanting {
                 rows,
                 List.of(
                         List.of("Together", TriedWords.signed(say.money(-without.money()))),
-                        List.of("As judged, with the weight of the bad seasons", TriedWords.signed(say.money(-without.weighed()))))));
+                        List.of(
+                                "As judged, with the weight of the bad seasons",
+                                TriedWords.signed(say.money(-without.weighed()))))));
         long must = without.rules().cost(Rule.MUST_BE_OURS);
         if (must > 0) {
             sentence("Without it stems would be missing that must be ours: "
-                    + Say.tenth(must / 100.0 / without.before().seasons()) + " a season, each counted with its weight.");
+                    + Say.tenth(must / 100.0 / without.before().seasons())
+                    + " a season, each counted with its weight.");
         }
     }
 
@@ -290,7 +299,8 @@ public final class WhyPlanting {
                 .filter(day -> day == Prospect.NONE)
                 .count();
         if (never > 0) {
-            sentence("In " + Say.whole(never) + " of " + Say.count(prospect.firstCuts().length, "possible season", "possible seasons")
+            sentence("In " + Say.whole(never) + " of "
+                    + Say.count(prospect.firstCuts().length, "possible season", "possible seasons")
                     + " it does not come into cut before the season's end.");
         }
     }
@@ -298,8 +308,7 @@ public final class WhyPlanting {
     private static void threat(
             List<List<String>> rows, Prospect prospect, String what, ToDoubleFunction<Prospect.Surviving> left) {
         List<Prospect.Surviving> seasons = prospect.seasons();
-        Spread lost = Spread.of(
-                seasons.size(), k -> Math.round(PARTS * (1 - left.applyAsDouble(seasons.get(k)))));
+        Spread lost = Spread.of(seasons.size(), k -> Math.round(PARTS * (1 - left.applyAsDouble(seasons.get(k)))));
         long worst = 0;
         for (Prospect.Surviving one : seasons) {
             worst = Math.max(worst, Math.round(PARTS * (1 - left.applyAsDouble(one))));
@@ -363,8 +372,8 @@ public final class WhyPlanting {
                 notes.add(capital(what) + ": the season offers none.");
             }
             if (alternative.offered() > 1) {
-                notes.add(capital(what) + " is the best of " + Say.whole(alternative.offered()) + " that were tried, of which "
-                        + Say.whole(alternative.fitting()) + " keep every hard rule.");
+                notes.add(capital(what) + " is the best of " + Say.whole(alternative.offered())
+                        + " that were tried, of which " + Say.whole(alternative.fitting()) + " keep every hard rule.");
             }
         }
         table(new Table("instead", "Instead", TriedWords.columns("What"), rows, List.of()));
@@ -384,7 +393,9 @@ public final class WhyPlanting {
             case WEEK_EARLIER -> "a week earlier";
             case WEEK_LATER -> "a week later";
             case OTHER_BED ->
-                spot == null ? "another bed" : "in bed " + season.allBeds().get(spot.bed()).name();
+                spot == null
+                        ? "another bed"
+                        : "in bed " + season.allBeds().get(spot.bed()).name();
             case OTHER_METHOD ->
                 spot == null
                         ? "another method"

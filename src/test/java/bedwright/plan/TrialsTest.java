@@ -64,7 +64,10 @@ class TrialsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "tray-and-bed.json, 250, 5", "first-bed.json, 230, 6", "farmers-problem.json, 20, 7", "demo-farm.json, 6, 8"
+        "tray-and-bed.json, 250, 5",
+        "first-bed.json, 230, 6",
+        "farmers-problem.json, 20, 7",
+        "demo-farm.json, 6, 8"
     })
     void whatIsToldOfAChangeIsWhatMakingItComesTo(String file, int changes, long seed) {
         PlanFacts facts = facts(file);
@@ -82,8 +85,8 @@ class TrialsTest {
 
             Tried tried = drawn.trials.tried(drawn.lots, drawn.to);
 
-            Plan.Score after = recounted(
-                    facts, Outcomes.of(facts, drawn.changed()).plantings());
+            Plan.Score after =
+                    recounted(facts, Outcomes.of(facts, drawn.changed()).plantings());
             Plan.Score gain = new Plan.Score(
                     after.hard() - before.hard(), after.medium() - before.medium(), after.soft() - before.soft());
             assertThat(tried.gain()).isEqualTo(gain);
@@ -180,7 +183,8 @@ class TrialsTest {
             }
 
             assertThat(takings).isEqualTo(tried.rules().cost(Rule.TAKINGS));
-            assertThat(lacking).isEqualTo(tried.rules().cost(Rule.SHORTAGE) + tried.rules().cost(Rule.BUY_IN));
+            assertThat(lacking)
+                    .isEqualTo(tried.rules().cost(Rule.SHORTAGE) + tried.rules().cost(Rule.BUY_IN));
         }
     }
 
@@ -192,8 +196,7 @@ class TrialsTest {
         int[] places = Seasons.randomPlan(facts, new Random(12), 0.3);
         Outcome plan = Outcomes.of(facts, places);
         for (KeptPlanting planting : plan.plantings()) {
-            PlantingReasons reasons =
-                    PlantingReasons.of(facts.season(), facts.seasons(), plan.plantings(), planting);
+            PlantingReasons reasons = PlantingReasons.of(facts.season(), facts.seasons(), plan.plantings(), planting);
             Spot spot = PlantingReasons.spot(facts.season(), planting);
             int place = facts.table().find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
             assertThat(reasons.without().before().score()).isEqualTo(plan.score());
@@ -206,9 +209,8 @@ class TrialsTest {
                 int put = to == null
                         ? SeasonScore.NOWHERE
                         : facts.table().find(to.stock(), to.bed(), to.sowWeek(), to.method());
-                int[] changed = Arrays.stream(places)
-                        .map(at -> at == place ? put : at)
-                        .toArray();
+                int[] changed =
+                        Arrays.stream(places).map(at -> at == place ? put : at).toArray();
                 assertThat(tried.after().score())
                         .as(planting + " " + alternative.sort())
                         .isEqualTo(Outcomes.of(facts, changed).score());
@@ -230,7 +232,9 @@ class TrialsTest {
                     for (int bed = 0; bed < facts.bench; bed++) {
                         boolean offered = facts.table().find(stock, bed, week, method) >= 0;
                         Spot spot = new Spot(stock, bed, week, method);
-                        assertThat(barring.why(spot).isEmpty()).as(spot + " offered").isEqualTo(offered);
+                        assertThat(barring.why(spot).isEmpty())
+                                .as(spot + " offered")
+                                .isEqualTo(offered);
                         barred += offered ? 0 : 1;
                     }
                 }
@@ -241,30 +245,38 @@ class TrialsTest {
 
     @Test
     void aPlantingPressesOnABedThatHasNoRoomForOneMoreLikeIt() {
-        PlanFacts facts = new HandSeason().with("\"length\": 100", "\"length\": 25").facts();
+        PlanFacts facts =
+                new HandSeason().with("\"length\": 100", "\"length\": 25").facts();
         Outcome plan = Outcomes.of(facts, HandSeason.sown(facts, 1, 1));
 
         PlantingReasons reasons = PlantingReasons.of(
-                facts.season(), facts.seasons(), plan.plantings(), plan.plantings().getFirst());
+                facts.season(),
+                facts.seasons(),
+                plan.plantings(),
+                plan.plantings().getFirst());
 
-        assertThat(reasons.presses())
-                .containsExactly(new Pressed(Rule.BED_ROOM, "Bed", List.of(1, 2, 3, 4, 5, 6)));
+        assertThat(reasons.presses()).containsExactly(new Pressed(Rule.BED_ROOM, "Bed", List.of(1, 2, 3, 4, 5, 6)));
     }
 
     @Test
     void aBedWithRoomForOneMorePressesOnNobody() {
-        PlanFacts facts = new HandSeason().with("\"length\": 100", "\"length\": 30").facts();
+        PlanFacts facts =
+                new HandSeason().with("\"length\": 100", "\"length\": 30").facts();
         Outcome plan = Outcomes.of(facts, HandSeason.sown(facts, 1, 1));
 
         PlantingReasons reasons = PlantingReasons.of(
-                facts.season(), facts.seasons(), plan.plantings(), plan.plantings().getFirst());
+                facts.season(),
+                facts.seasons(),
+                plan.plantings(),
+                plan.plantings().getFirst());
 
         assertThat(reasons.presses()).isEmpty();
     }
 
     @Test
     void whatStopsAChangeIsToldWithItsPlaceAndAmount() {
-        PlanFacts facts = new HandSeason().with("\"length\": 100", "\"length\": 15").facts();
+        PlanFacts facts =
+                new HandSeason().with("\"length\": 100", "\"length\": 15").facts();
         Outcome plan = Outcomes.of(facts, HandSeason.sown(facts, 0, 0));
         assertThat(plan.broken()).isNotEmpty();
         Trials trials = new Trials(facts, HandSeason.sown(facts, 0));
@@ -273,9 +285,8 @@ class TrialsTest {
         Tried tried = trials.tried(new int[] {1}, place);
 
         assertThat(tried.isStopped()).isTrue();
-        assertThat(tried.stops())
-                .first()
-                .isEqualTo(new Outcome.Broken(Rule.BED_ROOM.sentence(), "Bed", 0, 5.0, "m"));
-        assertThat(Objects.requireNonNull(tried.steps().getFirst().to()).sowWeek()).isZero();
+        assertThat(tried.stops()).first().isEqualTo(new Outcome.Broken(Rule.BED_ROOM.sentence(), "Bed", 0, 5.0, "m"));
+        assertThat(Objects.requireNonNull(tried.steps().getFirst().to()).sowWeek())
+                .isZero();
     }
 }
