@@ -22,7 +22,7 @@ public final class Alternatives {
     /**
      * Of a planting of a plan.
      *
-     * @param facts with the planting's {@link #spots}
+     * @param trials of facts that have the planting's {@link #spots}
      * @throws IllegalArgumentException if the plan has no lots there
      */
     public Alternatives(Trials trials, KeptPlanting planting) {
