@@ -48,6 +48,9 @@ import picocli.CommandLine.Spec;
             SheetCommand.class,
             CalendarCommand.class,
             TablesCommand.class,
+            WeekCommand.class,
+            BuyingCommand.class,
+            TagsCommand.class,
             SchemaCommand.class
         })
 public final class Main implements Runnable {

@@ -2,7 +2,6 @@ package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
 import bedwright.plan.Outcome;
-import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
 import bedwright.sheet.SheetFacts;
@@ -34,21 +33,11 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PlanFolder plans = PlanFolder.at(folder);
-        Plan plan = plans.read();
-        PlanFacts facts = PlanFacts.of(plan.season(), PossibleSeasons.of(plan.season()));
-        int[] places;
-        try {
-            places = Outcomes.places(facts, plan.plantings());
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(Exit.FAULTY_FILE, plans.plan() + ": " + e.getMessage() + ". Make the plan anew.");
-        }
-        Outcome outcome = Outcomes.of(facts, places);
-        if (!outcome.score().equals(plan.score())) {
-            throw new Refusal(
-                    Exit.FAULTY_FILE,
-                    plans.plan() + ": the plan does not score what the file says of it (" + outcome.score() + ", not "
-                            + plan.score() + "), so it was changed by hand or made by another version. Make it anew.");
-        }
+        PlanAgain again =
+                PlanAgain.read(plans, kept -> PlanFacts.of(kept.season(), PossibleSeasons.of(kept.season())));
+        Plan plan = again.plan();
+        PlanFacts facts = again.facts();
+        Outcome outcome = again.outcome();
         Plan.Closeness closeness = null;
         if (plan.closeness() != null) {
             if (Files.exists(plans.prices())) {

@@ -91,7 +91,7 @@ public final class Outcomes {
      *
      * @throws IllegalArgumentException if the season has no such pool, crop, bed or method
      */
-    static Spot spot(Season season, KeptPlanting planting) {
+    public static Spot spot(Season season, KeptPlanting planting) {
         int stock = stock(season, planting);
         String cropName = stock < 0
                 ? ""

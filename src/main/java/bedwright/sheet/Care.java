@@ -41,6 +41,19 @@ public final class Care {
         return sentences;
     }
 
+    /** The usual caution against a danger, short enough for the line of a job. */
+    static String brief(Hazard hazard) {
+        return switch (hazard) {
+            case SAP -> "sap: gloves, wash off";
+            case SUN_AND_SAP -> "sap burns skin in the sun: cover up, wash off at once";
+            case POISONOUS -> "poisonous: away from children, animals, food";
+            case POISONOUS_SEED -> "poisonous seed: lock it away";
+            case TREATED_SEED -> "seed may be treated: read the label, gloves";
+            case ALLERGY -> "pollen, dust: mask";
+            case PRICKLY -> "thorns or stiff hairs: gloves";
+        };
+    }
+
     /** The usual caution against a danger. */
     public static String sentence(Hazard hazard) {
         return switch (hazard) {

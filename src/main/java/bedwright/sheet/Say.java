@@ -58,6 +58,11 @@ public final class Say {
         return tenth(ticks / Grains.TICKS_AN_HOUR);
     }
 
+    /** Minutes as hours and minutes: "1:05". */
+    static String clock(long minutes) {
+        return whole(minutes / 60) + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+    }
+
     /** Millimetres in the lengths of the season file, metres or feet, without unit. */
     String length(double millimetres) {
         return tenth(lengths().of(millimetres / 1000));
@@ -126,6 +131,11 @@ public final class Say {
     String shortDate(LocalDate date) {
         String month = month(date.getMonthValue() - 1).substring(0, 3);
         return date.getDayOfMonth() + " " + month + (withYear ? " " + date.getYear() : "");
+    }
+
+    /** "3 May" with the month cut to three letters, where the year is plain. */
+    static String shortDay(LocalDate date) {
+        return date.getDayOfMonth() + " " + month(date.getMonthValue() - 1).substring(0, 3);
     }
 
     /** The first day of a week, for tables. */

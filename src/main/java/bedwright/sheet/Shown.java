@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param net name of its net, or null
  * @param stems stems in the whole season, hundredths
  * @param meanByWeek mean stems by week, hundredths
+ * @param stemsByWeek stems by week and possible season, hundredths; not to be written to
  */
 record Shown(
         KeptPlanting kept,
@@ -54,10 +55,16 @@ record Shown(
         int coverTo,
         long[] workMinutes,
         Spread stems,
-        double[] meanByWeek) {
+        double[] meanByWeek,
+        long[][] stemsByWeek) {
 
     int number() {
         return kept.number();
+    }
+
+    /** Stems of a week in each possible season, hundredths. */
+    long[] stemsIn(int week) {
+        return stemsByWeek[week];
     }
 
     boolean isHeldIn(int week) {
@@ -147,7 +154,8 @@ record Shown(
                 table.coverTo(row),
                 work(table, row, lots, season.weeks()),
                 Spread.of(whole),
-                mean);
+                mean,
+                stems);
     }
 
     private static IllegalArgumentException unknown(KeptPlanting kept, String why) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
 import java.time.LocalDate;
+import java.util.stream.LongStream;
+import java.util.SplittableRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -42,7 +44,8 @@ class StretchesTest {
                 0,
                 new long[0],
                 new Spread(0, 0, 0, 0),
-                new double[0]);
+                new double[0],
+                new long[0][]);
         return new Stretches.Piece(planting, from, to, amount);
     }
 
@@ -162,5 +165,51 @@ class StretchesTest {
 
         assertThat(Stretches.layOut(pieces, 10)).hasSize(5);
         assertThat(WholeStretches.layOut(pieces, 10)).hasSize(4);
+    }
+
+    /** Pairs of stretches that share metres in a week. */
+    static List<List<Stretches.Stretch>> overlaps(List<Stretches.Stretch> laid) {
+        List<List<Stretches.Stretch>> pairs = new ArrayList<>();
+        for (int i = 0; i < laid.size(); i++) {
+            for (int j = i + 1; j < laid.size(); j++) {
+                Stretches.Stretch one = laid.get(i);
+                Stretches.Stretch other = laid.get(j);
+                if (one.meets(other.piece()) && one.start() < other.end() && other.start() < one.end()) {
+                    pairs.add(List.of(one, other));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void noTwoPlantingsShareAStretchInAWeekHoweverTheyCome(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        long length = 20_000 + random.nextInt(20_000);
+        int weeks = 30;
+        long[] used = new long[weeks];
+        List<Stretches.Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            int from = random.nextInt(weeks);
+            int to = Math.min(weeks, from + 1 + random.nextInt(14));
+            long amount = 500 + random.nextInt(9_000);
+            if (LongStream.of(used).skip(from).limit(to - from).allMatch(there -> there + amount <= length)) {
+                for (int w = from; w < to; w++) {
+                    used[w] += amount;
+                }
+                pieces.add(piece(i, from, to, amount));
+            }
+        }
+        List<Stretches.Stretch> laid = WholeStretches.layOut(pieces, length);
+        assertThat(overlaps(laid)).isEmpty();
+        assertThat(laid).allMatch(stretch -> stretch.start() >= 0 && stretch.end() <= length);
+        for (Stretches.Piece piece : pieces) {
+            assertThat(laid.stream()
+                            .filter(stretch -> stretch.piece().equals(piece))
+                            .mapToLong(Stretches.Stretch::length)
+                            .sum())
+                    .isEqualTo(piece.amount());
+        }
     }
 }

@@ -1,0 +1,91 @@
+package bedwright.command;
+
+import bedwright.climate.PossibleSeasons;
+import bedwright.file.Writing;
+import bedwright.plan.Delays;
+import bedwright.plan.PlanFacts;
+import bedwright.season.Season;
+import bedwright.sheet.WeekSheets;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes the sheet of a week, or of all weeks. */
+@Command(
+        name = "week",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Tells what to cut, to do and to look for in a week of a plan: on the screen, and as a page to print in a file"
+                    + " week-DATE.html beside the plan. Without a date, the pages of all weeks in weeks.html.",
+            "",
+            "  target/bedwright plan problems/first-bed.json --time 5",
+            "  target/bedwright week plans/first-bed 2027-05-17"
+        })
+final class WeekCommand implements Callable<Integer> {
+    /** Letters on a line of the screen. */
+    private static final int WIDTH = 110;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(index = "0", paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
+    private Path folder = Path.of("");
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "DATE",
+            description = "A day of the week, as 2027-04-19; left out: all weeks.")
+    private @Nullable LocalDate date;
+
+    @Override
+    public Integer call() {
+        PlanFolder plans = PlanFolder.at(folder);
+        PlanAgain again = PlanAgain.read(
+                plans,
+                plan -> PlanFacts.ofPlan(
+                        plan.season(),
+                        PossibleSeasons.of(plan.season()),
+                        plan.plantings(),
+                        Delays.spots(plan.season(), plan.plantings())));
+        WeekSheets sheets = new WeekSheets(again.sheet(), Delays.of(again.facts(), again.places()));
+        PrintWriter out = spec.commandLine().getOut();
+        LocalDate day = date;
+        if (day == null) {
+            List<Integer> weeks = sheets.weeks();
+            Path file = save(plans, "weeks.html", sheets.html(weeks));
+            out.println("The sheets of " + Words.count(weeks.size(), "week") + " lie at " + file);
+            return Exit.DONE;
+        }
+        Season season = again.plan().season();
+        int week = season.weekOf(day);
+        if (week < 0 || week >= season.weeks()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "DATE " + day + " lies outside the season, which runs from " + season.starts() + " to "
+                            + season.dateOf(season.days() - 1));
+        }
+        out.print(sheets.text(week, WIDTH));
+        out.println();
+        Path file = save(plans, "week-" + season.weekStart(week) + ".html", sheets.html(List.of(week)));
+        out.println("To print: " + file);
+        out.flush();
+        return Exit.DONE;
+    }
+
+    private static Path save(PlanFolder plans, String name, String html) {
+        Writing.saveAll(plans.folder(), Map.of(name, html.getBytes(StandardCharsets.UTF_8)));
+        return plans.folder().resolve(name);
+    }
+}

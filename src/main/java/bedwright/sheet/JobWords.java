@@ -1,0 +1,95 @@
+package bedwright.sheet;
+
+import bedwright.season.Job;
+import bedwright.season.Method;
+import bedwright.season.Season;
+import bedwright.season.Unit;
+
+/** What to do, in a grower's words, with plants, rows, distances and metres. */
+final class JobWords {
+    private final Season season;
+
+    JobWords(Season season) {
+        this.season = season;
+    }
+
+    /** A job on a planting, whose metres stand beside it. */
+    String of(Shown planting, Job job) {
+        String plants = Say.whole(planting.kept().plants());
+        String net = planting.net();
+        return switch (job) {
+            case PREPARE -> "prepare the bed";
+            case SOW -> sow(planting, plants);
+            case FILL_TRAYS ->
+                "fill trays, sow " + Say.whole(planting.cells()) + " cells for " + plants
+                        + " plants, into the bed in the week of "
+                        + Say.shortDay(season.weekStart(planting.heldFrom()));
+            case PLANT_OUT -> plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method());
+            case NET_UP -> "net up (" + (net == null ? "support net" : net) + layers(planting) + ")";
+            case NET_DOWN -> "take the net down" + layers(planting);
+            case COVER_ON -> "lay row cover, edges weighted down";
+            case COVER_OFF -> "take the row cover off";
+            case PINCH -> "pinch " + plants + " plants at about six leaf nodes";
+            case WEED -> "weed";
+            case CLEAR -> "clear the bed";
+        };
+    }
+
+    /** The same job on several plantings. */
+    static String ofAll(Job job) {
+        return switch (job) {
+            case PINCH -> "pinch at about six leaf nodes";
+            case NET_UP -> "net up";
+            case NET_DOWN -> "take the net down";
+            case COVER_ON -> "lay row cover";
+            case COVER_OFF -> "take the row cover off";
+            case PREPARE -> "prepare the bed";
+            case SOW -> "sow";
+            case FILL_TRAYS -> "fill and sow trays";
+            case PLANT_OUT -> "plant out";
+            case WEED -> "weed";
+            case CLEAR -> "clear the bed";
+        };
+    }
+
+    private String sow(Shown planting, String plants) {
+        Method method = planting.method();
+        String seeds = method.seedsAPlace() == 1 ? "" : ", " + method.seedsAPlace() + " seeds at each";
+        return "sow " + plants + " places" + seeds + ", in " + apart(method);
+    }
+
+    private static String plantOut(Method.Start start) {
+        return switch (start) {
+            case TRAY -> "plant out";
+            case PLUGS -> "plant plugs:";
+            case SET, SOWN -> "set";
+        };
+    }
+
+    /** In a season written in feet plants stand so many inches apart. */
+    private String apart(Method method) {
+        Unit unit = season.units().smallLength();
+        boolean inches = !unit.symbol().equals("m");
+        double distance = inches ? unit.of(method.spacing()) : 100 * method.spacing();
+        return Say.count(method.rows(), "row", "rows") + ", " + Say.tenth(distance) + (inches ? " in" : " cm") + " apart";
+    }
+
+    private static String layers(Shown planting) {
+        Method.NetUse net = planting.method().net();
+        return net == null || net.layers() == 1 ? "" : ", " + net.layers() + " layers";
+    }
+
+    /** What is put out to harden. */
+    String harden(Shown planting) {
+        return Say.whole(planting.cells()) + " cells, into the bed "
+                + Say.shortDay(season.weekStart(planting.heldFrom()));
+    }
+
+    /** Whether it flowers once, so that its whole stems are cut. */
+    static boolean isCutWhole(Method method) {
+        return method.cutDays() <= ONE_FLUSH;
+    }
+
+    /** Cut for longer than this, a plant is cut more than once. */
+    private static final int ONE_FLUSH = 14;
+}

@@ -1,0 +1,31 @@
+package bedwright.sheet;
+
+import java.util.List;
+
+/**
+ * One week's sheet, as its template and the screen show it.
+ *
+ * @param week number of the week
+ * @param heading which week
+ * @param season name of the season
+ * @param first what is to be known first
+ * @param parts tables under headings
+ * @param last what is said at the end
+ * @param density how closely it has to be printed so that it stays one page: 0 to 4
+ */
+public record WeekPage(
+        int week, String heading, String season, List<String> first, List<Part> parts, List<String> last, int density) {
+
+    public WeekPage {
+        first = List.copyOf(first);
+        parts = List.copyOf(parts);
+        last = List.copyOf(last);
+    }
+
+    /**
+     * A table under a heading.
+     *
+     * @param note a line under the heading; empty if there is none
+     */
+    public record Part(String id, String heading, String note, Table table) {}
+}

@@ -1,0 +1,188 @@
+package bedwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bedwright.plan.Delays;
+import bedwright.plan.Grains;
+import bedwright.plan.Outcome;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.season.KeptPlanting;
+import bedwright.season.Season;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What stands on the week sheets adds up to the plan, and what a delay costs is what it changes. */
+class WeekSheetsTest {
+    private static WeekFacts week(String problem) {
+        return Problems.week(problem);
+    }
+
+    private static PlanFacts plan(SheetFacts facts) {
+        return PlanFacts.of(facts.season(), facts.seasons(), facts.prospects());
+    }
+
+    private static Delays delays(SheetFacts facts) {
+        PlanFacts plan = plan(facts);
+        return Delays.of(plan, Outcomes.places(plan, facts.outcome().plantings()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("bedwright.sheet.Problems#names")
+    void theMinutesOfAllJobsAreThoseOfThePlan(String problem) {
+        WeekFacts week = week(problem);
+        long[] minutes = new long[week.season().weeks()];
+        week.work().forEach(line -> minutes[line.week()] += line.minutes());
+        for (int w = 0; w < minutes.length; w++) {
+            assertThat(minutes[w] * Grains.TICKS_A_MINUTE)
+                    .as("%s, week %d", problem, w)
+                    .isEqualTo(week.facts().outcome().work().plantings()[w]);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bedwright.sheet.Problems#names")
+    void noTwoPlantingsShareAStretchAndTheMetresAreThoseOfThePlan(String problem) {
+        WeekFacts week = week(problem);
+        Outcome outcome = week.facts().outcome();
+        for (int b = 0; b < outcome.bedUse().length; b++) {
+            for (int w = 0; w < week.season().weeks(); w++) {
+                List<Stretches.Stretch> there = new ArrayList<>();
+                for (Shown planting : week.plantings()) {
+                    if (planting.bed() == b && planting.isHeldIn(w)) {
+                        there.addAll(week.where().of(planting));
+                    }
+                }
+                assertThat(there.stream().mapToLong(Stretches.Stretch::length).sum())
+                        .as("%s, bed %d, week %d", problem, b, w)
+                        .isEqualTo(outcome.bedUse()[b][w]);
+                assertThat(StretchesTest.overlaps(there)).isEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bedwright.sheet.Problems#names")
+    void plantsAndCellsAreThoseOfThePlan(String problem) {
+        WeekFacts week = week(problem);
+        Season season = week.season();
+        for (Shown planting : week.plantings()) {
+            Integer pool = planting.kept().pool();
+            if (pool != null) {
+                assertThat(planting.kept().plants())
+                        .isEqualTo(planting.kept().lots() * season.pool().get(pool - 1).plants());
+            }
+        }
+        for (Outcome.StockUse stock : week.facts().outcome().stocks()) {
+            for (int w = 0; stock.kind() == Outcome.StockKind.TRAYS && w < season.weeks(); w++) {
+                int at = w;
+                assertThat(week.plantings().stream()
+                                .filter(planting -> planting.isInTraysIn(at))
+                                .mapToLong(Shown::cells)
+                                .sum())
+                        .isEqualTo(stock.use()[w]);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bedwright.sheet.Problems#names")
+    void theHoursShownTogetherAreThoseOfThePlan(String problem) {
+        WeekFacts week = week(problem);
+        WeekSheets sheets = new WeekSheets(week.facts(), delays(week.facts()));
+        for (int w = 0; w < week.season().weeks(); w += 7) {
+            long minutes = week.facts().outcome().work().plantings()[w] / Grains.TICKS_A_MINUTE;
+            List<WeekPage.Part> parts = sheets.page(w).parts().stream()
+                    .filter(part -> part.id().equals("do"))
+                    .toList();
+            for (WeekPage.Part part : parts) {
+                assertThat(part.table().totals().getFirst()).contains(Say.clock(minutes));
+            }
+            assertThat(parts.isEmpty() && minutes > 0).isFalse();
+        }
+    }
+
+    @Test
+    void whatADelayCostsIsTheDifferenceOfTheTwoPlans() {
+        SheetFacts facts = week("small").facts();
+        PlanFacts plan = plan(facts);
+        Delays delays = delays(facts);
+        List<KeptPlanting> kept = facts.outcome().plantings();
+        int tried = 0;
+        for (KeptPlanting planting :
+                kept.stream().filter(one -> one.pool() != null).toList()) {
+            Delays.Delay delay = delays.later(List.of(planting));
+            List<KeptPlanting> other = new ArrayList<>(kept);
+            other.remove(planting);
+            if (!delay.isLeftOut()) {
+                other.add(aWeekLater(planting));
+                tried++;
+            }
+            Outcome changed = Outcomes.of(plan, Outcomes.places(plan, other));
+            double before = facts.outcome().score().soft();
+            assertThat(delay.grains()).isEqualTo((before - changed.score().soft()) / facts.seasons().size());
+        }
+        assertThat(tried).isPositive();
+    }
+
+    private static KeptPlanting aWeekLater(KeptPlanting planting) {
+        return new KeptPlanting(
+                planting.number(),
+                planting.crop(),
+                planting.method(),
+                planting.bed(),
+                planting.sown().plusWeeks(1),
+                planting.pool(),
+                planting.standing(),
+                planting.lots(),
+                planting.plants());
+    }
+
+    @Test
+    void whatLosesMoreStandsBeforeWhatLosesLess() {
+        SheetFacts facts = week("demo-farm").facts();
+        WeekJobs jobs = new WeekJobs(week("demo-farm"), delays(facts));
+        int pairs = 0;
+        for (int w = 0; w < facts.season().weeks(); w++) {
+            List<WeekJobs.Entry> entries = jobs.of(w).stream()
+                    .filter(entry -> entry.delay() != null && entry.delay().mustStems() == 0)
+                    .toList();
+            for (int i = 1; i < entries.size(); i++) {
+                Delays.Delay one = entries.get(i - 1).delay();
+                Delays.Delay next = entries.get(i).delay();
+                assertThat(one != null && next != null && one.grains() >= next.grains())
+                        .isTrue();
+                pairs++;
+            }
+        }
+        assertThat(pairs).isPositive();
+    }
+
+    @Test
+    void cautionsStandOnTheLineThatTheyBelongTo() {
+        WeekFacts week = week("demo-farm");
+        WeekSheets sheets = new WeekSheets(week.facts(), delays(week.facts()));
+        boolean isSeen = false;
+        for (int w = 0; w < week.season().weeks(); w++) {
+            for (WeekPage.Part part : sheets.page(w).parts()) {
+                for (List<String> row : part.table().rows()) {
+                    boolean net = part.id().equals("do") && row.getLast().contains("et up");
+                    assertThat(net && !row.getLast().contains("not in strong wind")).isFalse();
+                    isSeen |= net;
+                }
+            }
+        }
+        assertThat(isSeen).isTrue();
+    }
+
+    @Test
+    void namesCanDoNoHarmOnThePage() {
+        SheetFacts facts = SmallFarm.facts(SmallFarm.hostileSeason());
+        WeekSheets sheets = new WeekSheets(facts, delays(facts));
+        String html = sheets.html(sheets.weeks());
+        assertThat(html).doesNotContain("<script>alert").doesNotContain("<img ");
+    }
+}
