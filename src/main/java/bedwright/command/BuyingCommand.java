@@ -100,10 +100,8 @@ final class BuyingCommand implements Callable<Integer> {
         known("--have", have, 0, again.plan().season());
         known("--packet", packets, 1, again.plan().season());
         Buying buying = new Buying(
-                again.sheet(),
-                new Buying.Wishes(margin, have, packets, seedWeeks, plugWeeks, tuberWeeks, mix));
-        Writing.saveAll(
-                plans.folder(), Map.of("buying.html", buying.html().getBytes(StandardCharsets.UTF_8)));
+                again.sheet(), new Buying.Wishes(margin, have, packets, seedWeeks, plugWeeks, tuberWeeks, mix));
+        Writing.saveAll(plans.folder(), Map.of("buying.html", buying.html().getBytes(StandardCharsets.UTF_8)));
         PrintWriter out = spec.commandLine().getOut();
         out.print(buying.text(WIDTH));
         out.println();

@@ -46,7 +46,8 @@ record PlanAgain(Plan plan, PlanFacts facts, int[] places, Outcome outcome) {
 
     /** The same, only as far as the plan goes. */
     static PlanAgain read(PlanFolder plans) {
-        return read(plans, plan -> PlanFacts.ofPlan(plan.season(), PossibleSeasons.of(plan.season()), plan.plantings()));
+        return read(
+                plans, plan -> PlanFacts.ofPlan(plan.season(), PossibleSeasons.of(plan.season()), plan.plantings()));
     }
 
     /** Facts of its sheets, of which nothing is said of how close it comes to the best possible. */

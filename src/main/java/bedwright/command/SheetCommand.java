@@ -33,8 +33,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PlanFolder plans = PlanFolder.at(folder);
-        PlanAgain again =
-                PlanAgain.read(plans, kept -> PlanFacts.of(kept.season(), PossibleSeasons.of(kept.season())));
+        PlanAgain again = PlanAgain.read(plans, kept -> PlanFacts.of(kept.season(), PossibleSeasons.of(kept.season())));
         Plan plan = again.plan();
         PlanFacts facts = again.facts();
         Outcome outcome = again.outcome();

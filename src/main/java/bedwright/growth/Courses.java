@@ -51,8 +51,7 @@ public final class Courses {
                 spot.sowWeek(),
                 standing,
                 world.ground.classes().get(world.ground.classOf(spot.bed())).warmth());
-        Needs needs =
-                new Needs(season, season.crops().get(crop), method, grown.calendar, plants, standing != null);
+        Needs needs = new Needs(season, season.crops().get(crop), method, grown.calendar, plants, standing != null);
         boolean raised = method.start() == Method.Start.TRAY && (standing == null || standing.clock() == null);
         return new Course(
                 method,

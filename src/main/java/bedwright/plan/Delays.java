@@ -57,7 +57,11 @@ public final class Delays {
      * @param isLeftOut whether it means that they are left out, since no later week will do
      * @param stopped the hard rule that a week later would break, or null
      */
-    public record Delay(double grains, double mustStems, boolean isLeftOut, @Nullable Rule stopped) {}
+    public record Delay(
+            double grains,
+            double mustStems,
+            boolean isLeftOut,
+            @Nullable Rule stopped) {}
 
     /** Begins plantings of the plan a week later; where one can't be, they are all left out. */
     public Delay later(List<KeptPlanting> plantings) {

@@ -83,12 +83,11 @@ public final class Buying {
             long open = Math.max(0, wanted - have);
             Integer size = wishes.packets().get(need.crop());
             long packets = size == null ? 0 : Math.ceilDiv(open, (long) size);
-            int ahead =
-                    switch (need.what()) {
-                        case SEED -> wishes.seedWeeks();
-                        case PLUGS -> wishes.plugWeeks();
-                        case TUBERS -> wishes.tuberWeeks();
-                    };
+            int ahead = switch (need.what()) {
+                case SEED -> wishes.seedWeeks();
+                case PLUGS -> wishes.plugWeeks();
+                case TUBERS -> wishes.tuberWeeks();
+            };
             lines.add(new Line(
                     need,
                     wanted,
@@ -97,7 +96,8 @@ public final class Buying {
                     size == null ? "" : Say.whole(packets) + " of " + Say.whole(size),
                     season.weekStart(need.firstWeek() - ahead)));
         }
-        lines.sort(Comparator.comparing(Line::by).thenComparing(line -> line.need().crop()));
+        lines.sort(
+                Comparator.comparing(Line::by).thenComparing(line -> line.need().crop()));
         return lines;
     }
 
@@ -113,10 +113,12 @@ public final class Buying {
         add(parts, "months", "By month", months(lines));
         double all = lines.stream().mapToDouble(Line::cost).sum();
         long planned = needs.bought().stream().mapToLong(BuyingNeeds.Need::cost).sum();
-        double extra = outcome.stocks().stream().mapToLong(Outcome.StockUse::extra).sum();
+        double extra =
+                outcome.stocks().stream().mapToLong(Outcome.StockUse::extra).sum();
         List<String> first = List.of(
                 "To buy for the plantings: " + money(all) + "; trays, nets and cover beyond what is owned: "
-                        + money(Grains.toMoney(season, extra) * season.currency().smallest()) + ".",
+                        + money(Grains.toMoney(season, extra)
+                                * season.currency().smallest()) + ".",
                 "The plan itself reckons " + money(planned) + " for what is sown and set, without margin, packets and"
                         + " stock, and " + money(needs.wear()) + " for the wear of nets and cover.");
         List<String> last = List.of(
@@ -202,7 +204,10 @@ public final class Buying {
                     amount(peak, cells),
                     amount(stock.owned(), cells),
                     more == 0 ? "nothing" : amount(more, cells),
-                    more == 0 ? "" : money(Grains.toMoney(season, stock.extra()) * season.currency().smallest())));
+                    more == 0
+                            ? ""
+                            : money(Grains.toMoney(season, stock.extra())
+                                    * season.currency().smallest())));
         }
         long cells = 0;
         int week = season.weeks();
@@ -241,8 +246,8 @@ public final class Buying {
         Map<LocalDate, Double> byMonth = new TreeMap<>();
         lines.forEach(line -> byMonth.merge(line.by().withDayOfMonth(1), line.cost(), Double::sum));
         List<List<String>> rows = new ArrayList<>();
-        byMonth.forEach((month, cost) -> rows.add(
-                List.of(Say.month(month.getMonthValue() - 1) + " " + month.getYear(), money(cost))));
+        byMonth.forEach((month, cost) ->
+                rows.add(List.of(Say.month(month.getMonthValue() - 1) + " " + month.getYear(), money(cost))));
         return new Table(
                 "buying-months",
                 "What is ordered in each month",

@@ -57,12 +57,7 @@ record BuyingNeeds(List<Need> bought, List<Tray> trays, long wear) {
             both.addAll(hazards);
             both.addAll(more.hazards);
             return new Need(
-                    crop,
-                    what,
-                    amount + more.amount,
-                    Math.min(firstWeek, more.firstWeek),
-                    cost + more.cost,
-                    both);
+                    crop, what, amount + more.amount, Math.min(firstWeek, more.firstWeek), cost + more.cost, both);
         }
     }
 

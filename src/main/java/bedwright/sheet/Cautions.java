@@ -13,8 +13,7 @@ final class Cautions {
     private static final Set<Hazard> SEED = EnumSet.of(Hazard.POISONOUS_SEED, Hazard.TREATED_SEED);
     private static final Set<Hazard> PLANT =
             EnumSet.of(Hazard.SAP, Hazard.SUN_AND_SAP, Hazard.PRICKLY, Hazard.POISONOUS, Hazard.ALLERGY);
-    private static final Set<Job> HANDLING =
-            EnumSet.of(Job.PLANT_OUT, Job.PINCH, Job.WEED, Job.NET_DOWN, Job.CLEAR);
+    private static final Set<Job> HANDLING = EnumSet.of(Job.PLANT_OUT, Job.PINCH, Job.WEED, Job.NET_DOWN, Job.CLEAR);
 
     private final Season season;
 

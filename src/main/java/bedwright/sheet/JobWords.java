@@ -71,7 +71,8 @@ final class JobWords {
         Unit unit = season.units().smallLength();
         boolean inches = !unit.symbol().equals("m");
         double distance = inches ? unit.of(method.spacing()) : 100 * method.spacing();
-        return Say.count(method.rows(), "row", "rows") + ", " + Say.tenth(distance) + (inches ? " in" : " cm") + " apart";
+        return Say.count(method.rows(), "row", "rows") + ", " + Say.tenth(distance) + (inches ? " in" : " cm")
+                + " apart";
     }
 
     private static String layers(Shown planting) {

@@ -49,9 +49,7 @@ public final class Tags {
                     for (Stretches.Stretch stretch : where.of(planting)) {
                         beds.add(tag(
                                 planting,
-                                List.of(
-                                        planting.kept().bed() + ", " + where.fromTo(stretch),
-                                        began(say, planting))));
+                                List.of(planting.kept().bed() + ", " + where.fromTo(stretch), began(say, planting))));
                     }
                 });
     }

@@ -21,11 +21,7 @@ import java.util.Objects;
  * @param where where plantings lie
  */
 record WeekFacts(
-        SheetFacts facts,
-        List<Shown> plantings,
-        Map<Integer, Course> courses,
-        List<WorkLine> work,
-        Whereabouts where) {
+        SheetFacts facts, List<Shown> plantings, Map<Integer, Course> courses, List<WorkLine> work, Whereabouts where) {
 
     static WeekFacts of(SheetFacts facts) {
         List<Shown> plantings = Shown.of(facts);

@@ -112,7 +112,8 @@ final class WeekJobs {
             delay = !waits || course.method().holds() > 0
                     ? delays.later(List.of(planting.kept()))
                     : delays.leftOut(List.of(planting.kept()));
-            int more = delays.lastWeek(planting.kept()) - season.weekOf(planting.kept().sown());
+            int more = delays.lastWeek(planting.kept())
+                    - season.weekOf(planting.kept().sown());
             if (waits) {
                 more = Math.min(more, course.method().holds());
             }

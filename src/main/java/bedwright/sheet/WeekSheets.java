@@ -209,7 +209,9 @@ public final class WeekSheets {
             Shown planting = entry.planting();
             String more = entry.isHardened()
                     ? ", " + words.harden(planting)
-                    : entry.jobs().contains(Job.PINCH) ? ", " + Say.whole(planting.kept().plants()) + " plants" : "";
+                    : entry.jobs().contains(Job.PINCH)
+                            ? ", " + Say.whole(planting.kept().plants()) + " plants"
+                            : "";
             String by = jobs.by(entry);
             each.add(planting.number() + " " + planting.name() + ", "
                     + facts.where().words(planting) + more + (by.isEmpty() ? "" : ", by " + by));
@@ -218,8 +220,8 @@ public final class WeekSheets {
             }
         }
         List<String> careful = new ArrayList<>();
-        cares.forEach((care, numbers) -> careful.add(
-                numbers.size() == same.size() ? care : String.join(", ", numbers) + " " + care));
+        cares.forEach((care, numbers) ->
+                careful.add(numbers.size() == same.size() ? care : String.join(", ", numbers) + " " + care));
         return List.of(
                 same.size() + " plantings",
                 "",

@@ -79,18 +79,19 @@ final class WeekStems {
                     row.add(Say.whole(stems));
                 }
             }
-            row.add(Say.whole(
-                    same.stream().mapToLong(p -> shownStems(p, week)).sum()));
-            Spread spread = Spread.of(outcome.seasons(), k -> same.stream()
-                    .mapToLong(p -> p.stemsIn(week)[k])
-                    .sum());
+            row.add(Say.whole(same.stream().mapToLong(p -> shownStems(p, week)).sum()));
+            Spread spread = Spread.of(
+                    outcome.seasons(),
+                    k -> same.stream().mapToLong(p -> p.stemsIn(week)[k]).sum());
             row.add(Say.range(Say.stems(spread.low()), Say.stems(spread.high())));
-            row.add((key.getLast() + " ").stripLeading() + String.join(
-                    "; ",
-                    same.stream()
-                            .map(planting -> planting.number() + " " + facts.where().words(planting) + ", "
-                                    + Say.whole(shownStems(planting, week)) + ": ____\u00a0/\u00a0____")
-                            .toList()));
+            row.add((key.getLast() + " ").stripLeading()
+                    + String.join(
+                            "; ",
+                            same.stream()
+                                    .map(planting -> planting.number() + " "
+                                            + facts.where().words(planting) + ", "
+                                            + Say.whole(shownStems(planting, week)) + ": ____\u00a0/\u00a0____")
+                                    .toList()));
             rows.add(row);
         });
         return new Table("cutting-" + week, "What to cut, and on which morning", columns, rows, List.of());
@@ -139,8 +140,7 @@ final class WeekStems {
         List<List<String>> rows = new ArrayList<>();
         outcome.demand().stream()
                 .filter(line -> line.asked()[week] > 0 && isServed(line, week) && !isFull(line, week))
-                .sorted(Comparator.comparingInt(
-                        line -> line.promise() == DemandLine.Promised.NOTHING ? 1 : 0))
+                .sorted(Comparator.comparingInt(line -> line.promise() == DemandLine.Promised.NOTHING ? 1 : 0))
                 .forEach(line -> rows.add(order(line, week)));
         return new Table(
                 "orders-" + week,
@@ -164,14 +164,15 @@ final class WeekStems {
 
     /** Whether somebody gets everything, in a bad year too. */
     private boolean isFull(DemandLine line, int week) {
-        return line.asked()[week] - Spread.of(outcome.served()[line.index()][week]).low() < RoleWeeks.NOTICED;
+        return line.asked()[week]
+                        - Spread.of(outcome.served()[line.index()][week]).low()
+                < RoleWeeks.NOTICED;
     }
 
     /** Who gets all, and who nothing; empty where everybody has a line of their own. */
     String otherOrders(int week) {
-        List<DemandLine> asking = outcome.demand().stream()
-                .filter(line -> line.asked()[week] > 0)
-                .toList();
+        List<DemandLine> asking =
+                outcome.demand().stream().filter(line -> line.asked()[week] > 0).toList();
         String full = names(asking, week, line -> isServed(line, week) && isFull(line, week));
         String none = names(asking, week, line -> !isServed(line, week));
         return (full.isEmpty() ? "" : "All that they ask for, in a bad year too: " + full + ". ")
@@ -184,7 +185,9 @@ final class WeekStems {
                 .filter(which)
                 .forEach(line -> together.computeIfAbsent(line.name(), n -> new ArrayList<>())
                         .add(Say.stems(line.asked()[week])
-                                + (line.order() < 0 ? "" : " " + kinds.path(line.node()).replace("/", ", "))));
+                                + (line.order() < 0
+                                        ? ""
+                                        : " " + kinds.path(line.node()).replace("/", ", "))));
         return together.entrySet().stream()
                 .map(entry -> entry.getKey() + " (" + String.join("; ", entry.getValue()) + ")")
                 .collect(Collectors.joining(", "));
@@ -268,7 +271,8 @@ final class WeekStems {
             String when = now ? "" : ", in the week of " + say.week(each.week());
             lines.add((each.event() ? "EVENT " : "") + each.order() + when + ": "
                     + Say.count(each.ordered(), "bouquet", "bouquets") + " ordered, whole in a usual year "
-                    + Say.whole(each.whole().middle()) + ", in a bad one " + Say.whole(each.whole().low()) + ".");
+                    + Say.whole(each.whole().middle()) + ", in a bad one "
+                    + Say.whole(each.whole().low()) + ".");
         }
         return lines;
     }

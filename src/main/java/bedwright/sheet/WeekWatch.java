@@ -49,8 +49,8 @@ final class WeekWatch {
         for (Shown planting : facts.plantings()) {
             int day = dayOf.applyAsInt(facts.course(planting));
             if (day != Prospect.NONE && Math.floorDiv(day - before, 7) == week) {
-                each.add(planting.number() + " " + planting.name() + ", " + planting.kept().bed() + ": "
-                        + Say.shortDay(season.dateOf(day - before)) + "\u00a0____");
+                each.add(planting.number() + " " + planting.name() + ", "
+                        + planting.kept().bed() + ": " + Say.shortDay(season.dateOf(day - before)) + "\u00a0____");
             }
         }
         if (!each.isEmpty()) {

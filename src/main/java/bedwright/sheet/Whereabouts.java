@@ -20,8 +20,7 @@ final class Whereabouts {
     static Whereabouts of(Season season, List<Shown> plantings) {
         Whereabouts all = new Whereabouts(new Say(season));
         for (Bed bed : season.allBeds()) {
-            for (Stretches.Stretch stretch :
-                    BedRow.of(season, bed, plantings).stretches()) {
+            for (Stretches.Stretch stretch : BedRow.of(season, bed, plantings).stretches()) {
                 all.stretches
                         .computeIfAbsent(stretch.planting().number(), n -> new ArrayList<>())
                         .add(stretch);
@@ -37,15 +36,14 @@ final class Whereabouts {
 
     /** "Bed 3, 4.2–7.4 m", metres counted from the bed's start. */
     String words(Shown planting) {
-        List<String> parts = of(planting).stream()
-                .map(this::fromTo)
-                .toList();
+        List<String> parts = of(planting).stream().map(this::fromTo).toList();
         String bed = planting.kept().bed();
         return parts.isEmpty() ? bed : bed + ", " + String.join(" and ", parts);
     }
 
     /** "4.2–7.4 m". */
     String fromTo(Stretches.Stretch stretch) {
-        return say.length(stretch.start()) + "–" + say.lengthWithUnit(stretch.end()).replace(' ', '\u00a0');
+        return say.length(stretch.start()) + "–"
+                + say.lengthWithUnit(stretch.end()).replace(' ', '\u00a0');
     }
 }

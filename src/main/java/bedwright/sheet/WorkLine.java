@@ -61,8 +61,7 @@ record WorkLine(Shown planting, Course course, Job job, int week, long minutes) 
             Prospect.Task task = tasks.get(i);
             behind += task.minutes();
             long by = i == tasks.size() - 1 || sum <= 0 ? all : Rounding.halfUp(all * (behind / sum));
-            lines.add(new WorkLine(
-                    planting, course, task.job(), week, by - given + (isFirst ? task.setUp() : 0)));
+            lines.add(new WorkLine(planting, course, task.job(), week, by - given + (isFirst ? task.setUp() : 0)));
             given = by;
         }
     }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The buying list and the tags add up to the plan. */
 class BuyingTest {
     private static final Buying.Wishes NOTHING_MORE = new Buying.Wishes(0, Map.of(), Map.of(), 6, 16, 20, 40);
+
     private static SheetFacts facts(String problem) {
         return Problems.week(problem).facts();
     }
@@ -57,8 +58,7 @@ class BuyingTest {
         BuyingNeeds.Need need = BuyingNeeds.of(WeekFacts.of(facts)).bought().getFirst();
         int have = (int) need.amount() - 1;
         String text = new Buying(
-                        facts,
-                        new Buying.Wishes(0, Map.of(need.crop(), have), Map.of(need.crop(), 50), 6, 16, 20, 40))
+                        facts, new Buying.Wishes(0, Map.of(need.crop(), have), Map.of(need.crop(), 50), 6, 16, 20, 40))
                 .text(110);
         assertThat(text).containsPattern(need.crop() + ".* " + Say.whole(have) + " +50  1 of 50");
     }
@@ -81,9 +81,10 @@ class BuyingTest {
                 .filter(planting -> planting.trayFrom() < planting.trayTo())
                 .count());
         Whereabouts where = Whereabouts.of(facts.season(), plantings);
-        assertThat(tags.beds()).hasSize(plantings.stream()
-                .mapToInt(planting -> where.of(planting).size())
-                .sum());
+        assertThat(tags.beds())
+                .hasSize(plantings.stream()
+                        .mapToInt(planting -> where.of(planting).size())
+                        .sum());
         assertThat(tags.html()).contains("Tags for trays", "Tags for beds");
     }
 }

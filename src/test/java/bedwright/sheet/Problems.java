@@ -17,7 +17,11 @@ final class Problems {
     }
 
     static synchronized WeekFacts week(String problem) {
-        return MADE.computeIfAbsent(problem, name -> WeekFacts.of(SmallFarm.facts(
-                name.equals("small") ? SmallFarm.season() : SeasonFile.read(Path.of("problems", name + ".json")))));
+        return MADE.computeIfAbsent(
+                problem,
+                name -> WeekFacts.of(SmallFarm.facts(
+                        name.equals("small")
+                                ? SmallFarm.season()
+                                : SeasonFile.read(Path.of("problems", name + ".json")))));
     }
 }

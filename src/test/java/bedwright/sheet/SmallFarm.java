@@ -117,7 +117,8 @@ final class SmallFarm {
         worths.add(new Plan.Worth(Thing.BED, season.beds().getFirst().name(), weeks(season, 2.5)));
         worths.add(new Plan.Worth(Thing.HOUR, "", weeks(season, 120.4)));
         if (!season.stock().nets().isEmpty()) {
-            worths.add(new Plan.Worth(Thing.NET, season.stock().nets().getFirst().name(), weeks(season, 0.25)));
+            worths.add(
+                    new Plan.Worth(Thing.NET, season.stock().nets().getFirst().name(), weeks(season, 0.25)));
         }
         long soft = outcome.score().soft();
         return new Plan.Closeness(12.3, soft + 6_000_000_000L, soft - 40_000_000_000L, 500, 30.0, worths);

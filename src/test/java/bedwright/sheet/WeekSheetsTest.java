@@ -73,7 +73,8 @@ class WeekSheetsTest {
             Integer pool = planting.kept().pool();
             if (pool != null) {
                 assertThat(planting.kept().plants())
-                        .isEqualTo(planting.kept().lots() * season.pool().get(pool - 1).plants());
+                        .isEqualTo(planting.kept().lots()
+                                * season.pool().get(pool - 1).plants());
             }
         }
         for (Outcome.StockUse stock : week.facts().outcome().stocks()) {
@@ -123,7 +124,9 @@ class WeekSheetsTest {
             }
             Outcome changed = Outcomes.of(plan, Outcomes.places(plan, other));
             double before = facts.outcome().score().soft();
-            assertThat(delay.grains()).isEqualTo((before - changed.score().soft()) / facts.seasons().size());
+            assertThat(delay.grains())
+                    .isEqualTo(
+                            (before - changed.score().soft()) / facts.seasons().size());
         }
         assertThat(tried).isPositive();
     }
@@ -170,7 +173,8 @@ class WeekSheetsTest {
             for (WeekPage.Part part : sheets.page(w).parts()) {
                 for (List<String> row : part.table().rows()) {
                     boolean net = part.id().equals("do") && row.getLast().contains("et up");
-                    assertThat(net && !row.getLast().contains("not in strong wind")).isFalse();
+                    assertThat(net && !row.getLast().contains("not in strong wind"))
+                            .isFalse();
                     isSeen |= net;
                 }
             }
