@@ -106,12 +106,12 @@ class ChangesTest {
         assertThat(season.orders())
                 .filteredOn(o -> o.name().equals("Weekly bouquets, early"))
                 .flatExtracting(Order::asks)
-                .extracting(ask -> ((Order.Ask) ask).bouquets())
+                .extracting(Order.Ask::bouquets)
                 .containsExactly(20, 28);
         assertThat(season.orders())
                 .filteredOn(o -> o.name().equals("Village fair"))
                 .flatExtracting(Order::asks)
-                .extracting(ask -> ((Order.Ask) ask).bouquets())
+                .extracting(Order.Ask::bouquets)
                 .containsExactly(20);
     }
 
