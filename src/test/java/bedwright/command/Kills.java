@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,11 +28,14 @@ final class Kills {
     /** A writer that writes again and again is killed within so many milliseconds. */
     private static final int SOON = 150;
 
+    private static final int TOLD = 100;
+
     private final Path folder;
     private final Random random;
     private final List<Map<String, byte[]>> versions = new ArrayList<>();
     private final Map<String, Integer> found = new TreeMap<>();
     private final List<String> lost = new ArrayList<>();
+    private int count;
 
     private Kills(Path folder, long seed) {
         this.folder = folder;
@@ -138,6 +142,10 @@ final class Kills {
     private void kill(Process process, long afterMillis) throws Exception {
         boolean ended = process.waitFor(afterMillis, TimeUnit.MILLISECONDS);
         process.destroyForcibly().waitFor();
+        count++;
+        if (count % TOLD == 0) {
+            System.err.printf(Locale.ROOT, "%d killed, %d losses%n", count, lost.size());
+        }
         found.merge(ended ? "had ended by itself" : step(), 1, Integer::sum);
         for (String name : NAMES) {
             if (version(folder, name) == 0) {
@@ -224,7 +232,14 @@ final class Kills {
         Path parent = Files.createTempDirectory("bedwright-kills");
         int writers = Integer.parseInt(args[0]);
         int commands = Integer.parseInt(args[1]);
-        Kills kills = run(parent, writers, commands, Long.parseLong(args[2]));
+        Kills kills;
+        try {
+            kills = run(parent, writers, commands, Long.parseLong(args[2]));
+        } finally {
+            try (Stream<Path> files = Files.walk(parent)) {
+                files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            }
+        }
         kills.found().forEach((step, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, step));
         kills.lost().forEach(System.out::println);
         System.out.printf(
