@@ -237,7 +237,8 @@ final class Kills {
             kills = run(parent, writers, commands, Long.parseLong(args[2]));
         } finally {
             try (Stream<Path> files = Files.walk(parent)) {
-                files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+                files.sorted(Comparator.reverseOrder())
+                        .forEach(file -> file.toFile().delete());
             }
         }
         kills.found().forEach((step, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, step));
