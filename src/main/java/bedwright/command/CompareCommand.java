@@ -7,6 +7,7 @@ import bedwright.file.StrategiesFile;
 import bedwright.season.Season;
 import bedwright.season.Strategies;
 import bedwright.sheet.ComparisonData;
+import bedwright.sheet.ComparisonSheet;
 import bedwright.sheet.ComparisonWords;
 import bedwright.sheet.Summary;
 import java.io.PrintWriter;
@@ -149,6 +150,7 @@ final class CompareCommand implements Callable<Integer> {
         String json = ComparisonData.json(comparison);
         results.put("seasons.csv", ComparisonData.seasonsCsv(comparison));
         results.put("strategies.csv", ComparisonData.strategiesCsv(comparison));
+        results.put("comparison.html", ComparisonSheet.html(comparison));
         results.put("results.json", json);
         folder.write(strategies, results);
         PrintWriter screen = spec.commandLine().getOut();
@@ -157,6 +159,7 @@ final class CompareCommand implements Callable<Integer> {
             screen.flush();
         } else {
             screen.println(Summary.text(ComparisonWords.of(comparison), WIDTH));
+            screen.println("The comparison sheet lies at " + folder.sheet());
         }
         return run.breaksARule() ? Exit.RULE_BROKEN : Exit.DONE;
     }

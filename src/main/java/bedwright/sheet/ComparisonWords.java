@@ -20,7 +20,7 @@ public final class ComparisonWords {
     private final Comparison comparison;
     private final Say say;
 
-    private ComparisonWords(Comparison comparison) {
+    ComparisonWords(Comparison comparison) {
         this.comparison = comparison;
         this.say = new Say(comparison.season());
     }
