@@ -59,7 +59,8 @@ class CompareTest {
         assertThat(results(temporary.resolve("other")))
                 .usingRecursiveComparison()
                 .isEqualTo(results(temporary.resolve("one")));
-        assertThat(other.out()).isEqualTo(one.out());
+        assertThat(other.out().replace(temporary.resolve("other").toString(), "DIR"))
+                .isEqualTo(one.out().replace(temporary.resolve("one").toString(), "DIR"));
     }
 
     /** A run that was broken off leaves the plans that were whole, and none of the others. */
