@@ -27,8 +27,8 @@ public final class ComparisonSheet {
         List<SheetPage.BandFigure> bands = new ArrayList<>();
         for (Band band : WaysBand.all(comparison)) {
             String svg = Bands.picture(band, axis, Svg.Form.INLINE);
-            bands.add(new SheetPage.BandFigure(
-                    new Figure(band.id(), band.heading(), band.caption(), svg), band.table()));
+            bands.add(
+                    new SheetPage.BandFigure(new Figure(band.id(), band.heading(), band.caption(), svg), band.table()));
         }
         ComparisonTables tables = new ComparisonTables(comparison);
         List<SheetPage.Section> sections = new ArrayList<>();

@@ -78,13 +78,17 @@ final class ComparisonTables {
             List<String> row = new ArrayList<>(List.of(one.name()));
             for (Way other : comparison.ways()) {
                 Difference found = Difference.of(one, other);
-                row.add(one == other
-                        ? ""
-                        : found.isTold() ? say.money(found.low()) + " to " + say.money(found.high()) : "no telling");
+                row.add(
+                        one == other
+                                ? ""
+                                : found.isTold()
+                                        ? say.money(found.low()) + " to " + say.money(found.high())
+                                        : "no telling");
             }
             rows.add(row);
         }
-        return new Table("pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows, List.of());
+        return new Table(
+                "pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows, List.of());
     }
 
     Table takes() {

@@ -52,9 +52,10 @@ final class DifferencesPicture {
         for (int i = 0; i < others.size(); i++) {
             row(svg, scale, others.get(i), differences.get(i), KEYS + AXIS + ROW * i, words);
         }
-        String caption = "What a way brings more (to the right of 0) or less than the first in the mean of all seasons: in 95"
-                + " of 100 such comparisons the bar holds the true difference. Where it holds 0 there is no telling, and the"
-                + " bar is empty. The thin stroke below is the part that the luck of the searches may have in it.";
+        String caption =
+                "What a way brings more (to the right of 0) or less than the first in the mean of all seasons: in 95"
+                        + " of 100 such comparisons the bar holds the true difference. Where it holds 0 there is no telling, and the"
+                        + " bar is empty. The thin stroke below is the part that the luck of the searches may have in it.";
         return new Figure("differences", heading, caption, svg.done());
     }
 
@@ -71,7 +72,11 @@ final class DifferencesPicture {
                 scale.x(found.mean() + found.luck()),
                 top + 19,
                 "whisker");
-        svg.text(RIGHT + 8, top + 12, "small", found.isTold() ? plus(found.low()) + " to " + plus(found.high()) : "no telling");
+        svg.text(
+                RIGHT + 8,
+                top + 12,
+                "small",
+                found.isTold() ? plus(found.low()) + " to " + plus(found.high()) : "no telling");
         svg.rect(0, top, WIDTH, ROW, "hit");
         svg.end();
     }

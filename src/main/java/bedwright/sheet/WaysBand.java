@@ -134,7 +134,8 @@ final class WaysBand implements Band {
         for (int i = 0; i < drawn(); i++) {
             double top = TITLE + TimeAxis.MONTHS + i * (STRIP + GAP);
             Way way = comparison.ways().get(i);
-            String name = way.name().length() <= LETTERS ? way.name() : way.name().substring(0, LETTERS - 1) + "…";
+            String name =
+                    way.name().length() <= LETTERS ? way.name() : way.name().substring(0, LETTERS - 1) + "…";
             Strip strip = Strip.of(axis, top, STRIP, most).frame(svg, name, word.apply(most));
             double[] its = figures[i];
             for (int w = 0; w < its.length; w++) {

@@ -31,7 +31,8 @@ final class YearsPicture {
     }
 
     Figure figure() {
-        List<Spread> years = comparison.ways().stream().map(ComparisonWords::money).toList();
+        List<Spread> years =
+                comparison.ways().stream().map(ComparisonWords::money).toList();
         double least = years.stream().mapToDouble(Spread::low).min().orElseThrow();
         double most = years.stream().mapToDouble(Spread::high).max().orElseThrow();
         for (Way way : comparison.ways()) {
@@ -52,9 +53,10 @@ final class YearsPicture {
         for (int i = 0; i < years.size(); i++) {
             row(svg, scale, comparison.ways().get(i), years.get(i), KEYS + AXIS + ROW * i);
         }
-        String caption = "What is left of a year's money, all seasons alike for all ways: the bar reaches from a bad year (1"
-                + " in 10 is worse) to a good one (1 in 10 is better), the thick stroke is a usual one. The thin strokes"
-                + " below are the means of the plans of a way: how far they lie apart is the luck of the searches.";
+        String caption =
+                "What is left of a year's money, all seasons alike for all ways: the bar reaches from a bad year (1"
+                        + " in 10 is worse) to a good one (1 in 10 is better), the thick stroke is a usual one. The thin strokes"
+                        + " below are the means of the plans of a way: how far they lie apart is the luck of the searches.";
         return new Figure("years", heading, caption, svg.done());
     }
 
@@ -71,8 +73,11 @@ final class YearsPicture {
         for (Judged plan : way.plans()) {
             svg.line(scale.x(plan.meanMoney()), top + 15, scale.x(plan.meanMoney()), top + 21, "whisker");
         }
-        svg.text(RIGHT + 8, top + 12, "small", say.money(years.low()) + " · " + say.money(years.middle()) + " · "
-                + say.money(years.high()));
+        svg.text(
+                RIGHT + 8,
+                top + 12,
+                "small",
+                say.money(years.low()) + " · " + say.money(years.middle()) + " · " + say.money(years.high()));
         svg.rect(0, top, WIDTH, ROW, "hit");
         svg.end();
     }

@@ -36,7 +36,8 @@ final class Alike {
             Sampling known = season.possible();
             Season its = season.with(new Sampling(known.count(), 1000L + i, known.doubt(), List.of()));
             all.add(new Repeat(
-                    plans(its, i, "the one", moves, searches, fresh), plans(its, i, "the other", moves, searches, fresh)));
+                    plans(its, i, "the one", moves, searches, fresh),
+                    plans(its, i, "the other", moves, searches, fresh)));
         }
         int told = 0;
         double squares = 0;

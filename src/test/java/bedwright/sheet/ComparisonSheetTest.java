@@ -20,7 +20,8 @@ import org.w3c.dom.Element;
 /** The comparison sheet and its words, of ways whose figures are made to measure. */
 class ComparisonSheetTest {
     private static final Season SEASON = SmallFarm.season();
-    private static final long MAIN_UNIT = Grains.A_SMALLEST_UNIT * SEASON.currency().smallest();
+    private static final long MAIN_UNIT =
+            Grains.A_SMALLEST_UNIT * SEASON.currency().smallest();
 
     /** Two plans, with so much in each of ten seasons, and the second plan so much above the first. */
     private static Way way(String name, long money, long apart) {
@@ -52,7 +53,10 @@ class ComparisonSheetTest {
         return new Comparison(
                 SEASON,
                 new Strategies(
-                        "Test", "Invented.", Units.METRES, ways.stream().map(Way::strategy).toList()),
+                        "Test",
+                        "Invented.",
+                        Units.METRES,
+                        ways.stream().map(Way::strategy).toList()),
                 new Comparison.Effort(null, 100L, 1, 2),
                 ways);
     }
@@ -72,7 +76,8 @@ class ComparisonSheetTest {
     @Test
     void aPlanThatSaidMoreOfItselfIsToldToHaveBeenTooHopeful() {
         // 1,146 of itself in the mean of the plans; here 1,000 and 1,002 and, in the mean of the seasons, 45 on top.
-        assertThat(words()).containsPattern("“<plain> & simple” say K 1,146 of themselves.*K 100 more than they bring here");
+        assertThat(words())
+                .containsPattern("“<plain> & simple” say K 1,146 of themselves.*K 100 more than they bring here");
     }
 
     @Test
@@ -115,10 +120,7 @@ class ComparisonSheetTest {
     void namesThatASpreadsheetWouldTakeForAFormulaAreMadeHarmless() {
         Way odd = way("=1+1", 1000, 2);
         Comparison comparison = new Comparison(
-                SEASON,
-                comparison().strategies(),
-                comparison().effort(),
-                List.of(odd, way("plain", 1000, 2)));
+                SEASON, comparison().strategies(), comparison().effort(), List.of(odd, way("plain", 1000, 2)));
 
         assertThat(ComparisonData.strategiesCsv(comparison)).contains("'=1+1");
         assertThat(ComparisonData.seasonsCsv(comparison)).contains("'=1+1, search 1");
