@@ -57,6 +57,7 @@ class ArchitectureTest {
         // A second opinion on plans is worth something only while it shares no formula with the first.
         MAY_KNOW.put("recheck", Set.of("season", "climate"));
         MAY_KNOW.put("plan", Set.of("season", "climate", "growth", "recheck"));
+        MAY_KNOW.put("underway", Set.of("season", "log", "climate", "growth"));
         MAY_KNOW.put("compare", Set.of("season", "climate", "growth", "recheck", "plan"));
         MAY_KNOW.put("sheet", Set.of("season", "table", "file", "climate", "growth", "plan", "compare"));
         MAY_KNOW.put("calendar", Set.of("season", "growth", "sheet"));
@@ -75,6 +76,7 @@ class ArchitectureTest {
                         "growth",
                         "recheck",
                         "plan",
+                        "underway",
                         "compare",
                         "sheet",
                         "calendar",

@@ -4,6 +4,7 @@ import bedwright.season.Crop;
 import bedwright.season.Pest;
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -38,7 +39,7 @@ public final class PossibleSeasons {
     public static PossibleSeason normal(Season season) {
         return new PossibleSeason(
                 true,
-                new double[season.days()],
+                seen(season, new double[season.days()]),
                 List.of(),
                 ones(season.pests().size()),
                 0,
@@ -108,6 +109,20 @@ public final class PossibleSeasons {
         for (int d = 0; d < deviation.length; d++) {
             deviation[d] =
                     given.warmer() + (d < given.days().size() ? given.days().get(d) : 0);
+        }
+        return seen(season, deviation);
+    }
+
+    /** Writes the weather that was seen over what is drawn or usual. */
+    static double[] seen(Season season, double[] deviation) {
+        UnderWay underWay = season.underWay();
+        if (underWay != null) {
+            for (UnderWay.DaySeen day : underWay.weather()) {
+                int d = season.dayOf(day.on());
+                if (d >= 0 && d < deviation.length) {
+                    deviation[d] = day.warmer();
+                }
+            }
         }
         return deviation;
     }

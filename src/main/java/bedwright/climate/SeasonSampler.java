@@ -89,7 +89,7 @@ final class SeasonSampler {
             deviation[d] = shift + spread.day() * course;
             course = memory * course + fresh * normals.sample();
         }
-        return deviation;
+        return PossibleSeasons.seen(season, deviation);
     }
 
     private List<Gust> gusts(List<Site.StormSide> sides, int number) {

@@ -59,7 +59,9 @@ final class PlanCheck {
         days.firstOfAWeek(path + "/sown", "sown", planting.sown());
         Integer pool = planting.pool();
         Integer standing = planting.standing();
-        if ((pool == null) == (standing == null)) {
+        if (standing != null && pool != null && isUnderWay(standing)) {
+            standing(path, planting, standing);
+        } else if ((pool == null) == (standing == null)) {
             flaws.add(
                     path,
                     "A planting comes either from the season's \"pool\" or from its \"standing\" ones, and here "
@@ -69,6 +71,12 @@ final class PlanCheck {
         } else if (standing != null) {
             standing(path, planting, standing);
         }
+    }
+
+    /** Whether it stands only since the season began: then its lots came from the pool. */
+    private boolean isUnderWay(int standing) {
+        return standing <= season.standing().size()
+                && season.standing().get(standing - 1).past() != null;
     }
 
     private void fromPool(String path, KeptPlanting planting, int pool) {

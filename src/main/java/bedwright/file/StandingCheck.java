@@ -26,6 +26,9 @@ final class StandingCheck {
             String path = "/standing/" + i;
             Standing standing = season.standing().get(i);
             references(path, standing);
+            if (standing.past() != null) {
+                continue;
+            }
             if (standing.isWritten()) {
                 written(path, standing);
             } else {

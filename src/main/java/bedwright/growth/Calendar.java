@@ -97,6 +97,33 @@ record Calendar(
         return normal.hardy == Development.NEVER ? weeks : Math.max(ground + 1, Math.floorDiv(normal.hardy, 7));
     }
 
+    /** The same of a planting that is pulled early: cleared in a week, its last; nothing comes later. */
+    Calendar until(int week, Method method) {
+        if (week >= heldTo - 1) {
+            return this;
+        }
+        int end = Math.max(heldFrom, week + 1);
+        int grace = week - method.clearing();
+        boolean hasNet = netWeek != -1 && netWeek <= grace;
+        int off = coverOff < 0 ? coverOff : Math.min(coverOff, week);
+        return new Calendar(
+                sowWeek,
+                groundWeek,
+                heldFrom,
+                end,
+                lastCut == Development.NEVER ? lastCut : Math.min(lastCut, grace),
+                grace,
+                week,
+                hasNet ? netWeek : -1,
+                hasNet ? netFrom : 0,
+                hasNet ? Math.max(netFrom, Math.min(netTo, grace + 1)) : 0,
+                coverFrom,
+                Math.max(coverFrom, Math.min(coverTo, week)),
+                off,
+                pinchWeek == Development.NEVER || pinchWeek > week ? Development.NEVER : pinchWeek,
+                firstCutDay);
+    }
+
     /** The calendar of a planting whose stems are written out: it holds its bed and needs nothing. */
     static Calendar written(Standing standing, int until, int weeks) {
         int heldTo = standing.until() == null ? weeks : Math.clamp(until + 1, 0, weeks);

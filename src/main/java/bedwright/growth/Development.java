@@ -3,6 +3,8 @@ package bedwright.growth;
 import bedwright.climate.SiteClimate;
 import bedwright.season.Crop;
 import bedwright.season.Method;
+import bedwright.season.Past;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How far a planting has come on each day of one possible season (season model, section 3). Days are those of the
@@ -20,6 +22,10 @@ final class Development {
     private final double firstCutMark;
     private final double tenderMark;
     private final double atEmergence;
+    /** Day of the last stage seen and the clock that it means, or {@link Noted#NOT}. */
+    private int setDay = Noted.NOT;
+
+    private double setClock;
     final int emergence;
     final int pinch;
     final int grown;
@@ -27,19 +33,34 @@ final class Development {
     /** First day, from the day in the bed on, at whose start it is no longer tender. */
     final int hardy;
 
+    /** Share of the way from emergence to the first cut at which colour shows: assumed. */
+    static final double COLOUR = 0.9;
+
     /**
+     * @param noted stages seen, if any were
      * @param factor the season's factor on the degree-days to the first cut
      */
     Development(
-            Crop crop, Method method, Start start, BedWeather weather, SiteClimate climate, int days, double factor) {
+            Crop crop,
+            Method method,
+            Start start,
+            Noted noted,
+            BedWeather weather,
+            SiteClimate climate,
+            int days,
+            double factor) {
         this.start = start;
         this.sums = weather.sums(crop.clock());
         this.lastDay = days - 1;
         this.emergenceMark = crop.clock().emergence();
         this.tenderMark = emergenceMark + crop.tender();
-        this.emergence = start.emergence() == Start.UNKNOWN
+        int up = start.emergence() == Start.UNKNOWN
                 ? firstDay(sums.all(), start.firstDay(), start.clock(), emergenceMark)
                 : start.emergence();
+        if (start.emergence() == Start.UNKNOWN && noted.last() != Noted.NOT) {
+            up = noted.up() == Noted.NOT ? Math.min(up, noted.last()) : noted.up();
+        }
+        this.emergence = up;
         if (emergence > lastDay) {
             atEmergence = Double.NaN;
             firstCutMark = Double.NaN;
@@ -50,16 +71,40 @@ final class Development {
             return;
         }
         this.atEmergence = start.emergence() == Start.UNKNOWN
-                ? start.clock() + between(sums.all(), start.firstDay(), emergence)
+                ? start.clock() + between(sums.all(), start.firstDay(), Math.max(emergence, start.firstDay() - 1))
                 : start.clock();
         this.firstCutMark = (crop.clock().firstCut() * dayLengthFactor(crop, climate)
                         + (method.pinched() ? method.pinchDelay() : 0))
                 * factor;
         Double pinchMark = crop.clock().pinch();
+        if (noted.stage() != null && noted.last() >= emergence) {
+            set(noted.stage(), noted.last(), pinchMark);
+        }
         this.firstCut = reach(firstCutMark);
-        this.pinch = pinchMark == null ? NEVER : reach(pinchMark);
+        this.pinch = pinchMark == null ? NEVER : noted.pinch() == Noted.NOT ? reach(pinchMark) : noted.pinch();
         this.grown = pinchMark == null ? reach(firstCutMark / 2) : pinch;
         this.hardy = firstHardyDay();
+    }
+
+    /** Sets the clock to the mark of a stage on the day on which it was seen. */
+    private void set(Past.Stage stage, int day, @Nullable Double pinchMark) {
+        switch (stage) {
+            case UP -> {
+                if (start.emergence() != Start.UNKNOWN) {
+                    return;
+                }
+                setClock = emergenceMark;
+            }
+            case PINCH -> {
+                if (pinchMark == null) {
+                    return;
+                }
+                setClock = pinchMark;
+            }
+            case COLOUR -> setClock = emergenceMark + COLOUR * (firstCutMark - emergenceMark);
+            case FIRST_STEM -> setClock = firstCutMark;
+        }
+        setDay = day;
     }
 
     private double dayLengthFactor(Crop crop, SiteClimate climate) {
@@ -79,7 +124,17 @@ final class Development {
 
     /** First day, not before emergence, at whose end the clock is at or over a mark. */
     private int reach(double mark) {
-        if (clock(Math.max(emergence, start.firstDay() - 1)) >= mark - HAIR) {
+        if (setDay == Noted.NOT) {
+            return reachUnseen(mark);
+        }
+        if (mark >= setClock + HAIR) {
+            return firstDay(sums.lit(), setDay + 1, setClock, mark);
+        }
+        return mark >= setClock - HAIR ? setDay : Math.min(setDay, reachUnseen(mark));
+    }
+
+    private int reachUnseen(double mark) {
+        if (unseenClock(Math.max(emergence, start.firstDay() - 1)) >= mark - HAIR) {
             return emergence;
         }
         int first = firstLitDay();
@@ -101,6 +156,12 @@ final class Development {
 
     /** Clock at the end of a day, from the day of emergence on. */
     private double clock(int day) {
+        return setDay != Noted.NOT && day >= setDay
+                ? setClock + between(sums.lit(), setDay + 1, day)
+                : unseenClock(day);
+    }
+
+    private double unseenClock(int day) {
         int first = firstLitDay();
         return day < first ? atEmergence : atEmergence + between(sums.lit(), first, day);
     }

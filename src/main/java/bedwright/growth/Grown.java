@@ -18,6 +18,7 @@ final class Grown {
     final int cropIndex;
     final Start start;
     final boolean stood;
+    final Noted noted;
     final Calendar calendar;
     final Development normal;
     /** By possible season. */
@@ -32,6 +33,7 @@ final class Grown {
             int cropIndex,
             Start start,
             boolean stood,
+            Noted noted,
             Calendar calendar,
             Development normal,
             List<Development> developments,
@@ -42,6 +44,7 @@ final class Grown {
         this.cropIndex = cropIndex;
         this.start = start;
         this.stood = stood;
+        this.noted = noted;
         this.calendar = calendar;
         this.normal = normal;
         this.developments = developments;
@@ -52,19 +55,37 @@ final class Grown {
             World world, int cropIndex, Method method, int sowWeek, @Nullable Standing standing, double warmth) {
         Crop crop = world.season.crops().get(cropIndex);
         Start start = Start.of(world.season, crop, method, sowWeek, standing);
+        Noted noted = Noted.of(world.season, standing == null ? null : standing.past());
         List<BedWeather> weather = world.weather(warmth);
         List<Development> developments = new ArrayList<>();
         List<Cutting.@Nullable Heat> heats = new ArrayList<>();
         for (int k = 0; k < world.seasons.size(); k++) {
             double factor = world.seasons.get(k).firstCutFactor()[cropIndex];
-            developments.add(new Development(crop, method, start, weather.get(k), world.climate, world.days, factor));
+            developments.add(
+                    new Development(crop, method, start, noted, weather.get(k), world.climate, world.days, factor));
             heats.add(Cutting.Heat.of(crop, weather.get(k)));
         }
         BedWeather usual = weather.get(world.seasons.size());
-        Development normal = new Development(crop, method, start, usual, world.climate, world.days, 1);
+        Development normal = new Development(crop, method, start, noted, usual, world.climate, world.days, 1);
         Calendar calendar = Calendar.of(method, start, normal, Cutting.Heat.of(crop, usual), world.weeks);
         boolean stood = standing != null && (start.groundDay() < 0);
-        return new Grown(world, crop, method, cropIndex, start, stood, calendar, normal, developments, heats);
+        return new Grown(world, crop, method, cropIndex, start, stood, noted, calendar, normal, developments, heats);
+    }
+
+    /** The same, pulled early: cleared in a week, its last. */
+    Grown until(int week) {
+        return new Grown(
+                world,
+                crop,
+                method,
+                cropIndex,
+                start,
+                stood,
+                noted,
+                calendar.until(week, method),
+                normal,
+                developments,
+                heats);
     }
 
     /** Share of the stems that comes in a week of a season, losses aside. */

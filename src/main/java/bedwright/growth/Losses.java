@@ -27,6 +27,10 @@ final class Losses {
 
     /** Share of the plants that come up or take, pests aside. */
     double stand(PossibleSeason season) {
+        return grown.noted.counted() == Noted.NOT ? unseenStand(season) * grown.noted.left() : grown.noted.left();
+    }
+
+    private double unseenStand(PossibleSeason season) {
         double share = grown.method.emergence();
         return switch (grown.method.start()) {
             case TRAY -> 1;
@@ -57,12 +61,17 @@ final class Losses {
         double exposure = 0;
         boolean inTheBed = grown.start.emergence() == Start.UNKNOWN;
         if (inTheBed && kind.takes().contains(Pest.Takes.SEED)) {
-            exposure += exposure(pest, grown.start.groundDay(), development.emergence);
+            exposure += exposure(pest, afterPests(grown.start.groundDay()), development.emergence);
         }
         if (kind.takes().contains(Pest.Takes.SEEDLINGS)) {
-            exposure += exposure(pest, development.emergence, Math.min(development.hardy, world.days));
+            exposure += exposure(pest, afterPests(development.emergence), Math.min(development.hardy, world.days));
         }
         return Math.exp(-bite * exposure);
+    }
+
+    /** The first day, from a day on, whose losses to pests are not known already. */
+    private int afterPests(int day) {
+        return Math.max(day, grown.noted.pests() + 1);
     }
 
     /** Share that a pest leaves of the blooms of a week. */
@@ -101,7 +110,7 @@ final class Losses {
             return 1;
         }
         if (standsThroughWinter(development)) {
-            return grown.method.winterShare() * hardWinter(season);
+            return isWinterCounted(development) ? 1 : grown.method.winterShare() * hardWinter(season);
         }
         return spring(frost, season, development);
     }
@@ -112,6 +121,16 @@ final class Losses {
                     && day < 7 * grown.calendar.heldTo()
                     && day >= 0
                     && (development.firstCut == Development.NEVER || day <= development.firstCut)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the stand was counted after the winter that it stood through. */
+    private boolean isWinterCounted(Development development) {
+        for (int day : world.climate.coldestDays()) {
+            if (day >= development.emergence && day >= 0 && day <= grown.noted.counted()) {
                 return true;
             }
         }
@@ -172,7 +191,9 @@ final class Losses {
             }
         }
 
-        private void check(double temperature, int day) {
+        /** A frost up to the day on which it was seen alive did not kill it. */
+        private void check(double temperature, int from) {
+            int day = Math.max(from, grown.noted.alive() + 1);
             killed |= frost.spring(year, temperature, deviate) >= day;
             leastDeviate = Math.min(leastDeviate, frost.springDeviate(year, temperature, day));
         }
@@ -199,6 +220,9 @@ final class Losses {
         for (int y = 0; y < frost.years(); y++) {
             if (frost.autumnMedian(y) > firstCut) {
                 int middle = 7 * week + 3;
+                if (middle <= grown.noted.alive() + 1) {
+                    return 1;
+                }
                 if (season.normal()) {
                     return 1 - NORMAL.cumulativeProbability(frost.autumnDeviate(y, temperature, middle));
                 }
@@ -217,7 +241,7 @@ final class Losses {
         double[] left = new double[world.weeks];
         Arrays.fill(left, 1);
         for (Gust gust : season.gusts()) {
-            if (gust.day() < development.emergence) {
+            if (gust.day() < development.emergence || gust.day() <= grown.noted.storms()) {
                 continue;
             }
             double lost = blown(development, gust).lost();
@@ -255,7 +279,9 @@ final class Losses {
 
     private double usualLoss(Development development, int week) {
         int day = 7 * week + 3;
-        if (development.emergence == Development.NEVER || week < Math.floorDiv(development.emergence, 7)) {
+        if (development.emergence == Development.NEVER
+                || week < Math.floorDiv(development.emergence, 7)
+                || day <= grown.noted.storms()) {
             return 0;
         }
         double half = half(development, day);

@@ -7,12 +7,15 @@ import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Family;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.UnderWay;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -67,15 +70,17 @@ final class Offers {
         }
         Set<Spot> ways = ways();
         tasks.removeIf(task -> !isWanted(ways, task));
-        Offer[] offers = new Offer[tasks.size()];
-        IntStream.range(0, offers.length).parallel().forEach(t -> offers[t] = offer(tasks.get(t)));
+        List<List<Offer>> offers = new ArrayList<>(Collections.nCopies(tasks.size(), List.of()));
+        IntStream.range(0, tasks.size()).parallel().forEach(t -> offers.set(t, offersOf(tasks.get(t))));
         List<List<Offer>> byStock = new ArrayList<>();
         for (int s = 0; s < pool + season.standing().size(); s++) {
             byStock.add(new ArrayList<>());
         }
-        for (int t = 0; t < offers.length; t++) {
-            if (offers[t].beds().length > 0) {
-                byStock.get(tasks.get(t).stock()).add(offers[t]);
+        for (int t = 0; t < tasks.size(); t++) {
+            for (Offer offer : offers.get(t)) {
+                if (offer.beds().length > 0) {
+                    byStock.get(tasks.get(t).stock()).add(offer);
+                }
             }
         }
         return new ProspectTable(world.seasons.size(), beds.size(), byStock);
@@ -109,6 +114,12 @@ final class Offers {
         }
         List<Method> methods = season.crops().get(crop).methods();
         for (int m = 0; m < methods.size(); m++) {
+            if (standing != null && standing.past() != null && !standing.isWritten()) {
+                if (mayStillBe(standing, standing.past(), methods.get(m))) {
+                    addUnderWay(tasks, new Task(stock, crop, m, weekOf(standing), plants, standing), methods.get(m));
+                }
+                continue;
+            }
             if (standing != null
                     && standing.method() != null
                     && !standing.method().equals(methods.get(m).name())) {
@@ -121,11 +132,39 @@ final class Offers {
                 }
                 continue;
             }
-            for (int w = 0; w < season.weeks(); w++) {
+            for (int w = firstOpenWeek(season); w < season.weeks(); w++) {
                 if (sowsIn(methods.get(m), w)) {
                     tasks.add(new Task(stock, crop, m, w, plants, standing));
                 }
             }
+        }
+    }
+
+    private static boolean mayStillBe(Standing standing, Past past, Method method) {
+        return past.ways().isEmpty()
+                ? standing.method() == null || method.name().equals(standing.method())
+                : past.ways().contains(method.name());
+    }
+
+    /** The first week on whose first day something can still be begun. */
+    static int firstOpenWeek(Season season) {
+        UnderWay underWay = season.underWay();
+        return underWay == null ? 0 : Math.max(0, Math.ceilDiv(season.dayOf(underWay.on()), 7));
+    }
+
+    /** What stands in its bed has one sow week; what is in trays may be planted out on its day or wait for a while. */
+    private void addUnderWay(List<Task> tasks, Task task, Method method) {
+        Standing standing = task.standing();
+        if (standing == null || !standing.isInTray()) {
+            tasks.add(task);
+            return;
+        }
+        int due = task.sowWeek() + method.trayWeeks();
+        int first = Math.max(due, firstOpenWeek(season));
+        int last = Math.max(first, due + method.holds());
+        for (int out = first; out <= last && out < season.weeks(); out++) {
+            tasks.add(new Task(
+                    task.stock(), task.crop(), task.method(), out - method.trayWeeks(), task.plants(), standing));
         }
     }
 
@@ -137,6 +176,7 @@ final class Offers {
     private static boolean isWhole(@Nullable Standing standing) {
         return standing != null
                 && (standing.isWritten()
+                        || (standing.bed() != null && standing.past() != null)
                         || (standing.bed() != null
                                 && standing.method() != null
                                 && (standing.sown() != null || standing.clock() != null)));
@@ -161,6 +201,52 @@ final class Offers {
                 MonthDay.from(season.weekStart(week)),
                 from == null ? MonthDay.of(1, 1) : from,
                 to == null ? MonthDay.of(12, 31) : to);
+    }
+
+    private List<Offer> offersOf(Task task) {
+        Standing standing = task.standing();
+        return standing == null || standing.past() == null || standing.isWritten() || standing.isInTray()
+                ? List.of(offer(task))
+                : untilEachWeek(task, standing);
+    }
+
+    /** What stands in its bed may be kept as long as it is cut, or be pulled in any week before. */
+    private List<Offer> untilEachWeek(Task task, Standing standing) {
+        Crop crop = season.crops().get(task.crop());
+        Method method = crop.methods().get(task.method());
+        Bed bed = beds.stream()
+                .filter(one -> one.name().equals(standing.bed()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No bed named " + standing.bed()));
+        Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(bed.index()));
+        Grown grown = Grown.of(world, task.crop(), method, task.sowWeek(), standing, kind.warmth());
+        boolean pulled = standing.isPulled();
+        Row.Stems stems = pulled ? Row.Stems.none() : Row.Stems.of(grown, kind, task.plants());
+        List<Offer> offers = new ArrayList<>();
+        int last = grown.calendar.heldTo() - 1;
+        if (pulled) {
+            int week = Math.floorDiv(grown.noted.pulled(), 7);
+            offers.add(until(task, bed, grown.until(Math.min(week, last)), stems, ProspectTable.TO_ITS_END));
+            return offers;
+        }
+        offers.add(until(task, bed, grown, stems, ProspectTable.TO_ITS_END));
+        for (int week = season.firstWeek(); week < last; week++) {
+            Spot spot = new Spot(task.stock(), bed.index(), task.sowWeek(), ProspectTable.way(task.method(), week));
+            if (only != null && !only.contains(spot)) {
+                continue;
+            }
+            Grown shorter = grown.until(week);
+            offers.add(until(task, bed, shorter, stems.upTo(shorter.calendar.lastGrace()), week));
+        }
+        return offers;
+    }
+
+    private Offer until(Task task, Bed bed, Grown grown, Row.Stems stems, int until) {
+        Needs needs = new Needs(season, grown.crop, grown.method, grown.calendar, task.plants(), true);
+        Standing standing = task.standing();
+        boolean inTheGround = standing != null && (standing.clock() != null || standing.isPulled());
+        Row row = new Row(season, needs, grown.calendar, inTheGround, stems);
+        return new Offer(task.method(), task.sowWeek(), until, new int[] {bed.index()}, new int[] {0}, List.of(row));
     }
 
     private Offer offer(Task task) {
@@ -191,7 +277,12 @@ final class Offers {
             }
         }
         return new Offer(
-                task.method(), task.sowWeek(), Arrays.copyOf(offered, count), Arrays.copyOf(rowOfBed, count), rows);
+                task.method(),
+                task.sowWeek(),
+                ProspectTable.TO_ITS_END,
+                Arrays.copyOf(offered, count),
+                Arrays.copyOf(rowOfBed, count),
+                rows);
     }
 
     /** Makes the row of a bed class and says where it stands in the list; −1 if such a planting is not offered there. */

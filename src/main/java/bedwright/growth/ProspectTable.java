@@ -23,6 +23,12 @@ import java.util.Set;
  * written to.
  */
 public final class ProspectTable {
+    /** Instead of the last week of a planting that is pulled early: it is kept as long as its calendar says. */
+    public static final int TO_ITS_END = -1;
+
+    /** Methods are told apart by this many, so that a way can hold a method and a last week. */
+    private static final int METHODS = 64;
+
     private final int seasons;
     private final int beds;
     private final int[] firstPlace;
@@ -30,6 +36,7 @@ public final class ProspectTable {
     private final int[] bed;
     private final int[] sowWeek;
     private final int[] method;
+    private final int[] until;
     private final int[] row;
     private final Row[] rows;
     /** Places by stock, then (method × weeks from the earliest + week) × beds + bed; −1 where none is offered. */
@@ -55,6 +62,7 @@ public final class ProspectTable {
         bed = new int[places];
         sowWeek = new int[places];
         method = new int[places];
+        until = new int[places];
         row = new int[places];
         index = new int[stocks][];
         earliest = new int[stocks];
@@ -70,6 +78,7 @@ public final class ProspectTable {
                     bed[at] = offer.beds()[i];
                     sowWeek[at] = offer.sowWeek();
                     method[at] = offer.method();
+                    until[at] = offer.until();
                     row[at] = first + offer.rowOfBed()[i];
                     at++;
                 }
@@ -80,23 +89,23 @@ public final class ProspectTable {
     }
 
     /** Places of one stock with one method and sow week: beds in order, and which of the rows each has. */
-    record Offer(int method, int sowWeek, int[] beds, int[] rowOfBed, List<Row> rows) {}
+    record Offer(int method, int sowWeek, int until, int[] beds, int[] rowOfBed, List<Row> rows) {}
 
     private void makeIndex(int s) {
         int low = Integer.MAX_VALUE;
         int high = Integer.MIN_VALUE;
-        int methods = 0;
+        int ways = 0;
         for (int p = firstPlace[s]; p < firstPlace[s + 1]; p++) {
             low = Math.min(low, sowWeek[p]);
             high = Math.max(high, sowWeek[p]);
-            methods = Math.max(methods, method[p] + 1);
+            ways = Math.max(ways, way(p) + 1);
         }
         earliest[s] = low;
-        span[s] = methods == 0 ? 0 : high - low + 1;
-        index[s] = new int[methods * span[s] * beds];
+        span[s] = ways == 0 ? 0 : high - low + 1;
+        index[s] = new int[ways * span[s] * beds];
         Arrays.fill(index[s], -1);
         for (int p = firstPlace[s]; p < firstPlace[s + 1]; p++) {
-            index[s][(method[p] * span[s] + sowWeek[p] - low) * beds + bed[p]] = p;
+            index[s][(way(p) * span[s] + sowWeek[p] - low) * beds + bed[p]] = p;
         }
     }
 
@@ -121,7 +130,7 @@ public final class ProspectTable {
 
     /** Where and how a place is. */
     public Spot spot(int place) {
-        return new Spot(stock[place], bed[place], sowWeek[place], method[place]);
+        return new Spot(stock[place], bed[place], sowWeek[place], way(place));
     }
 
     /** Number of possible seasons, K. */
@@ -164,7 +173,25 @@ public final class ProspectTable {
         return method[place];
     }
 
-    /** The place of a stock at a bed, sow week and method, or −1 if it is not offered. */
+    /** The last week held of a planting that is pulled early, or {@link #TO_ITS_END}. */
+    public int until(int place) {
+        return until[place];
+    }
+
+    /** Method and last week in one number; where it is kept to its end that is the method's. */
+    public int way(int place) {
+        return way(method[place], until[place]);
+    }
+
+    /** The same for a method and a last week, or {@link #TO_ITS_END}. */
+    public static int way(int method, int until) {
+        return method + METHODS * (until + 1);
+    }
+
+    /**
+     * The place of a stock at a bed, sow week and way (a method, kept to its end, or as {@link #way(int, int)} says), or −1
+     * if it is not offered.
+     */
     public int find(int stock, int bed, int sowWeek, int method) {
         int week = sowWeek - earliest[stock];
         if (week < 0 || week >= span[stock] || bed < 0 || bed >= beds || method < 0) {
@@ -192,6 +219,16 @@ public final class ProspectTable {
     /** End of the hold. */
     public int heldTo(int row) {
         return rows[row].heldTo;
+    }
+
+    /** First week that it held its bed, be that over already; {@link #heldFrom} begins with the week it is. */
+    public int stoodFrom(int row) {
+        return rows[row].stoodFrom;
+    }
+
+    /** End of that. */
+    public int stoodTo(int row) {
+        return rows[row].stoodTo;
     }
 
     /** Length of bed, mm. */

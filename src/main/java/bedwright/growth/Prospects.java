@@ -38,7 +38,7 @@ public final class Prospects {
      * @param sowWeek week of sowing, setting or starting in trays
      */
     public Prospect expect(int crop, int method, int plants, int bed, int sowWeek) {
-        return expect(crop, method, plants, bed, sowWeek, null);
+        return expect(crop, method, plants, bed, sowWeek, null, 0);
     }
 
     /**
@@ -50,7 +50,7 @@ public final class Prospects {
     public Prospect expect(KeptPlanting kept) {
         Spot spot = spot(kept);
         return expect(
-                crop(kept), spot.method(), kept.plants() / kept.lots(), spot.bed(), spot.sowWeek(), standing(kept));
+                crop(kept), spot.method(), kept.plants() / kept.lots(), spot.bed(), spot.sowWeek(), standing(kept), 0);
     }
 
     /**
@@ -97,7 +97,17 @@ public final class Prospects {
         return index;
     }
 
-    private Prospect expect(int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing) {
+    /**
+     * What to expect of a standing planting in all weeks of its season, those that are over among them.
+     *
+     * @param standing what is known of it
+     */
+    public Prospect expect(Standing standing, int crop, int method, int bed, int sowWeek) {
+        return expect(crop, method, standing.plants(), bed, sowWeek, standing, 0);
+    }
+
+    private Prospect expect(
+            int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing, int from) {
         Crop kind = world.season.crops().get(crop);
         Method way = kind.methods().get(method);
         Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));
@@ -111,7 +121,7 @@ public final class Prospects {
             surviving.add(surviving(grown, place, world.seasons.get(k), development, k));
         }
         boolean inTheGround = standing != null && standing.clock() != null;
-        Row row = new Row(world.season, needs, grown.calendar, inTheGround, Row.Stems.of(grown, place, plants));
+        Row row = new Row(world.season, needs, grown.calendar, inTheGround, Row.Stems.of(grown, place, plants, from));
         List<String> paths = new ArrayList<>();
         int[][][] stems = stems(row, paths);
         return new Prospect(

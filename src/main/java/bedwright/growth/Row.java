@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Row {
     final int heldFrom;
     final int heldTo;
+    final int stoodFrom;
+    final int stoodTo;
     final int millimetres;
     final int benchFrom;
     final int benchTo;
@@ -36,26 +38,32 @@ final class Row {
 
     /** What a planting needs, which is the same in all beds of a warmth, with the stems that it gives in one of them. */
     Row(Season season, Needs needs, Calendar calendar, boolean inTheGround, Stems given) {
-        heldFrom = Math.min(calendar.heldFrom(), calendar.heldTo());
-        heldTo = calendar.heldTo();
+        int now = season.firstWeek();
+        stoodFrom = Math.min(calendar.heldFrom(), calendar.heldTo());
+        stoodTo = calendar.heldTo();
+        heldFrom = Math.max(now, stoodFrom);
+        heldTo = Math.max(heldFrom, stoodTo);
         millimetres = needs.millimetres();
         cells = inTheGround ? 0 : needs.cells();
         boolean raised = cells > 0;
-        trayFrom = raised ? Math.max(0, calendar.sowWeek()) : 0;
+        trayFrom = raised ? Math.max(now, calendar.sowWeek()) : 0;
         trayTo = raised ? Math.max(trayFrom, calendar.groundWeek()) : 0;
         benchFrom = trayFrom;
         benchTo = raised ? Math.max(benchFrom, calendar.groundWeek() - given.hardening) : 0;
         net = calendar.netWeek() == -1 ? -1 : needs.net();
-        netFrom = calendar.netFrom();
+        netFrom = Math.max(now, calendar.netFrom());
         netTo = Math.max(netFrom, calendar.netTo());
         netMillimetres = millimetres * needs.layers();
-        coverFrom = calendar.coverFrom();
-        coverTo = calendar.coverTo();
+        coverFrom = Math.max(now, calendar.coverFrom());
+        coverTo = Math.max(coverFrom, calendar.coverTo());
         int first = season.weeks();
         int end = 0;
         double[] minutes = new double[season.weeks()];
         int[] begin = new int[season.weeks()];
         for (Needs.Task task : given.written ? List.<Needs.Task>of() : needs.tasks()) {
+            if (task.week() < now) {
+                continue;
+            }
             minutes[task.week()] += task.minutes();
             begin[task.week()] += task.rate().setUp();
             first = Math.min(first, task.week());
@@ -87,7 +95,9 @@ final class Row {
         private final List<Integer> weeks = new ArrayList<>();
         private final List<Integer> nodes = new ArrayList<>();
         private final List<int[]> blocks = new ArrayList<>();
+        /** Whether there is no work but cutting: stems written out, or pulled already. */
         private final boolean written;
+
         private final int hardening;
 
         private Stems(boolean written, int hardening) {
@@ -106,8 +116,31 @@ final class Row {
             }
         }
 
-        /** The stems that a planting gives in a bed. */
+        /** Those of the weeks up to one, it included. */
+        Stems upTo(int week) {
+            Stems some = new Stems(written, hardening);
+            for (int b = 0; b < blocks.size(); b++) {
+                if (weeks.get(b) <= week) {
+                    some.weeks.add(weeks.get(b));
+                    some.nodes.add(nodes.get(b));
+                    some.blocks.add(blocks.get(b));
+                }
+            }
+            return some;
+        }
+
+        /** None: it was pulled. */
+        static Stems none() {
+            return new Stems(true, 0);
+        }
+
+        /** The stems that a planting gives in a bed from this week of the season on. */
         static Stems of(Grown grown, Ground.BedClass bed, int plants) {
+            return of(grown, bed, plants, grown.world.season.firstWeek());
+        }
+
+        /** @param from the first week of which stems count */
+        static Stems of(Grown grown, Ground.BedClass bed, int plants, int from) {
             World world = grown.world;
             int seasons = world.seasons.size();
             double[][] byWeek = new double[seasons][];
@@ -117,7 +150,7 @@ final class Row {
             Stems stems = new Stems(false, grown.method.hardeningWeeks());
             for (Crop.KindShare kind : kinds(grown)) {
                 int node = world.kinds.node(kind.kind());
-                for (int w = 0; w < world.weeks; w++) {
+                for (int w = from; w < world.weeks; w++) {
                     int[] block = new int[seasons];
                     for (int k = 0; k < seasons; k++) {
                         block[k] = Math.toIntExact(Rounding.halfUp(100 * (byWeek[k][w] * kind.share())));
@@ -142,6 +175,9 @@ final class Row {
             int[][] byNode = new int[world.kinds.size() * world.weeks][];
             for (Standing.WrittenStems entry : standing.stems()) {
                 int week = world.season.weekOf(entry.week());
+                if (week < world.season.firstWeek()) {
+                    continue;
+                }
                 String kind = entry.kind();
                 List<Crop.KindShare> kinds = kind == null ? crop.kinds() : List.of(new Crop.KindShare(kind, 1));
                 for (Crop.KindShare share : kinds) {
@@ -179,6 +215,7 @@ final class Row {
             all *= losses.pest(p, season, development);
         }
         all *= grown.method.stems() * season.stemsFactor()[grown.cropIndex] * grown.method.saleable();
+        all *= grown.noted.factor();
         if (all == 0) {
             return byWeek;
         }

@@ -2,8 +2,10 @@ package bedwright.growth;
 
 import bedwright.season.Crop;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +36,21 @@ record Start(int sowDay, int groundDay, int firstDay, double clock, int emergenc
         };
     }
 
+    /** A planting of a season under way, sown on a day of its own; in trays it waits until it is planted out. */
+    private static Start of(Season season, Method method, int sowWeek, Past past, LocalDate sown) {
+        int sowDay = season.dayOf(sown);
+        double ahead = Math.max(0, method.headStart() - method.check());
+        LocalDate out = past.out();
+        return switch (method.start()) {
+            case SOWN, SET -> new Start(sowDay, sowDay, sowDay, 0, UNKNOWN, UNKNOWN);
+            case PLUGS -> new Start(sowDay, sowDay, sowDay, ahead, sowDay, sowDay);
+            case TRAY -> {
+                int ground = out == null ? 7 * (sowWeek + method.trayWeeks()) : season.dayOf(out);
+                yield new Start(sowDay, ground, ground, ahead, ground, sowDay);
+            }
+        };
+    }
+
     /** A standing planting in the ground with the clock that was read of it. */
     static Start read(Season season, Crop crop, Standing.ClockReading reading, int sowWeek) {
         int on = season.dayOf(reading.on());
@@ -45,6 +62,11 @@ record Start(int sowDay, int groundDay, int firstDay, double clock, int emergenc
     /** The start of a standing planting, or of one from the pool where {@code standing} is null. */
     static Start of(Season season, Crop crop, Method method, int sowWeek, @Nullable Standing standing) {
         Standing.ClockReading reading = standing == null ? null : standing.clock();
+        Past past = standing == null ? null : standing.past();
+        LocalDate sown = past == null ? null : past.sown();
+        if (past != null && sown != null) {
+            return of(season, method, sowWeek, past, sown);
+        }
         return reading == null ? of(method, sowWeek) : read(season, crop, reading, sowWeek);
     }
 }

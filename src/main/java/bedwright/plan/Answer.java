@@ -49,6 +49,10 @@ final class Answer {
 
     /** What costs the same in every season, grains. */
     long everySeason() {
-        return cost(Rule.MATERIAL) + cost(Rule.EXTRA_STOCK) + cost(Rule.REST_YEARS) + cost(Rule.FOLLOW_ON);
+        return cost(Rule.MATERIAL)
+                + cost(Rule.EXTRA_STOCK)
+                + cost(Rule.REST_YEARS)
+                + cost(Rule.FOLLOW_ON)
+                + cost(Rule.CHANGES);
     }
 }

@@ -10,7 +10,7 @@ public final class Draft {
         this.facts = facts;
         this.score = new SeasonScore(facts);
         for (int p = 0; p < facts.plantings(); p++) {
-            score.settle(p, facts.fixedPlace[p]);
+            score.settle(p, facts.unplanted[p]);
         }
     }
 

@@ -137,6 +137,9 @@ final class DrawnMoves implements Iterator<Put> {
     /** A few weeks sooner or later, in the same bed and by the same method. */
     private boolean shift() {
         Planting planting = placed();
+        if (planting != null && facts.stays(planting.getId())) {
+            return tryAt(planting, anyPlace(planting.getStock()));
+        }
         return planting != null && tryAt(planting, shifted(planting));
     }
 

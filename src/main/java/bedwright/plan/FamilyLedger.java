@@ -50,9 +50,8 @@ final class FamilyLedger {
             restChange += sign;
         }
         int[] of = figures.of(place);
-        int bedUse = figures.start(place) + Figures.FIRST_USE;
-        int first = of[bedUse + 1];
-        int end = of[bedUse + 2];
+        int first = of[figures.start(place) + Figures.STOOD_FROM];
+        int end = of[figures.start(place) + Figures.STOOD_TO];
         if (isTouched.length == 0 || first >= end) {
             return;
         }

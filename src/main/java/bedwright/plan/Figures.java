@@ -9,8 +9,8 @@ import java.util.List;
  * the time of a move goes by waiting for memory.
  *
  * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #USES}, {@link
- * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS} are how many uses there are, the first week with work, its weeks, and
- * how many runs of stems. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
+ * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO} are how many uses there are, the
+ * first week with work, its weeks, how many runs of stems, and from when to when it has its bed, be that over or not. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
  * week, end, mm or cells; the first is the bed, whose number is the place's own and stands here as −1); then minutes of
  * work by week; then those of set-up; then the runs ({@link #A_RUN} figures each: kind told apart × weeks + first week,
  * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost.
@@ -20,7 +20,9 @@ final class Figures {
     static final int WORK_FROM = 1;
     static final int WORK_WEEKS = 2;
     static final int RUNS = 3;
-    static final int FIRST_USE = 4;
+    static final int STOOD_FROM = 4;
+    static final int STOOD_TO = 5;
+    static final int FIRST_USE = 6;
     static final int A_USE = 4;
     static final int A_RUN = 3;
 
@@ -101,6 +103,8 @@ final class Figures {
         one[WORK_FROM] = table.workFrom(row);
         one[WORK_WEEKS] = work.length;
         one[RUNS] = runs.size() / A_RUN;
+        one[STOOD_FROM] = table.stoodFrom(row);
+        one[STOOD_TO] = table.stoodTo(row);
         int at = FIRST_USE;
         for (int figure : uses) {
             one[at++] = figure;

@@ -185,6 +185,9 @@ final class Layout {
 
     /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
     void move(Planting planting, int at) {
+        if (at < 0 && facts.stays(planting.getId())) {
+            at = place(planting);
+        }
         moved.add(planting);
         to.add(at);
     }

@@ -99,6 +99,7 @@ public record Outcome(
      * @param extraStock nets, trays and cover beyond what is owned
      * @param rest rest years broken
      * @param followOn families following themselves
+     * @param changes of the plan in force, during a season: a price on them, which nobody pays
      */
     public record Money(
             long[] takings,
@@ -109,7 +110,8 @@ public record Outcome(
             long material,
             long extraStock,
             long rest,
-            long followOn) {}
+            long followOn,
+            long changes) {}
 
     /**
      * A hard rule broken.

@@ -1,14 +1,18 @@
 package bedwright.plan;
 
+import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
 import bedwright.plan.Outcome.Broken;
 import bedwright.plan.Outcome.StockUse;
 import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.UnderWay;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,20 +64,19 @@ public final class Outcomes {
      */
     public static int[] places(PlanFacts facts, List<KeptPlanting> kept) {
         int[] places = Search.nothingPlaced(facts);
-        Season season = facts.season();
+        boolean[] isTaken = new boolean[places.length];
         for (KeptPlanting planting : kept) {
-            Spot spot = spot(season, planting);
-            int place = facts.table().find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
+            int place = placeOf(facts, planting);
             if (place < 0) {
                 throw noSuchPlace(planting);
             }
             int lots = planting.lots();
-            for (int p = facts.firstPlanting(spot.stock());
-                    p < facts.firstPlanting(spot.stock() + 1) && lots > 0;
-                    p++) {
+            int stock = facts.table().stock(place);
+            for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
                 if (facts.fixedPlace[p] >= 0) {
                     lots--;
-                } else if (places[p] < 0) {
+                } else if (!isTaken[p]) {
+                    isTaken[p] = true;
                     places[p] = place;
                     lots--;
                 }
@@ -84,6 +87,16 @@ public final class Outcomes {
             }
         }
         return places;
+    }
+
+    /**
+     * The place of the lots of a kept planting, or −1 if the season does not offer it.
+     *
+     * @throws IllegalArgumentException if the season has no such pool, crop, bed or method
+     */
+    static int placeOf(PlanFacts facts, KeptPlanting planting) {
+        Spot spot = spot(facts.season(), planting);
+        return facts.table().find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
     }
 
     /**
@@ -103,16 +116,23 @@ public final class Outcomes {
                 .mapToInt(Bed::index)
                 .findFirst()
                 .orElse(-1);
-        List<String> methods = season.crops().stream()
+        List<Method> methods = season.crops().stream()
                 .filter(crop -> crop.name().equals(cropName))
                 .flatMap(crop -> crop.methods().stream())
-                .map(Method::name)
                 .toList();
-        int method = methods.indexOf(planting.method());
+        int method = methods.stream().map(Method::name).toList().indexOf(planting.method());
         if (bed < 0 || method < 0 || !cropName.equals(planting.crop())) {
             throw noSuchPlace(planting);
         }
-        return new Spot(stock, bed, season.weekOf(planting.sown()), method);
+        boolean isInTray = stock >= season.pool().size()
+                && season.standing().get(stock - season.pool().size()).isInTray();
+        LocalDate out = isInTray ? planting.out() : null;
+        LocalDate until = planting.until();
+        int week = out == null
+                ? season.weekOf(planting.sown())
+                : season.weekOf(out) - methods.get(method).trayWeeks();
+        int last = until == null ? ProspectTable.TO_ITS_END : season.weekOf(until);
+        return new Spot(stock, bed, week, ProspectTable.way(method, last));
     }
 
     private static IllegalArgumentException noSuchPlace(KeptPlanting planting) {
@@ -129,12 +149,10 @@ public final class Outcomes {
     private static int stock(Season season, KeptPlanting planting) {
         Integer pool = planting.pool();
         Integer standing = planting.standing();
-        if (pool != null && pool <= season.pool().size()) {
-            return pool - 1;
+        if (standing != null) {
+            return standing <= season.standing().size() ? season.pool().size() + standing - 1 : -1;
         }
-        return standing != null && standing <= season.standing().size()
-                ? season.pool().size() + standing - 1
-                : -1;
+        return pool != null && pool <= season.pool().size() ? pool - 1 : -1;
     }
 
     private Outcome outcome() {
@@ -229,14 +247,15 @@ public final class Outcomes {
         });
         for (int p : placed) {
             boolean standing = facts.stock(p) >= season.pool().size();
-            List<Integer> key = List.of(facts.stock(p), score.place(p), standing ? p : -1);
+            List<Integer> key = List.of(facts.stock(p), score.place(p), standing ? p : -1, facts.changes.number[p]);
             together.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
         }
         List<KeptPlanting> kept = new ArrayList<>();
         for (List<Integer> lots : together.values()) {
             kept.add(kept(kept.size() + 1, lots));
         }
-        return List.copyOf(kept);
+        UnderWay underWay = season.underWay();
+        return underWay == null ? List.copyOf(kept) : Numbering.of(kept, underWay);
     }
 
     private KeptPlanting kept(int number, List<Integer> lots) {
@@ -247,16 +266,28 @@ public final class Outcomes {
         var crop = season.crops().get(facts.cropOf[stock]);
         Standing stood = standing ? season.standing().get(stock - pool) : null;
         int plants = stood == null ? season.pool().get(stock).plants() * lots.size() : stood.plants();
+        int week = facts.table().sowWeek(place);
+        int method = facts.table().method(place);
+        int until = facts.table().until(place);
+        Past past = stood == null ? null : stood.past();
+        LocalDate sown = past == null || stood == null || stood.sown() == null ? season.weekStart(week) : stood.sown();
+        boolean isInTray = stood != null && stood.isInTray();
+        int was = facts.changes.number[lots.getFirst()];
         return new KeptPlanting(
                 number,
                 crop.name(),
-                crop.methods().get(facts.table().method(place)).name(),
+                crop.methods().get(method).name(),
                 season.allBeds().get(facts.table().bed(place)).name(),
-                season.weekStart(facts.table().sowWeek(place)),
-                standing ? null : stock + 1,
+                sown,
+                standing ? (past == null ? null : past.pool()) : Integer.valueOf(stock + 1),
                 standing ? stock - pool + 1 : null,
                 lots.size(),
-                plants);
+                plants,
+                isInTray
+                        ? season.weekStart(week + facts.weeksToTheBed(stock, method))
+                        : past == null ? null : past.out(),
+                until == ProspectTable.TO_ITS_END ? null : season.weekStart(until),
+                was == 0 ? null : was);
     }
 
     private Outcome.Work work(int[][][] stems, int[][][] leftOver) {
@@ -359,7 +390,8 @@ public final class Outcomes {
                 score.cost(Rule.MATERIAL),
                 score.cost(Rule.EXTRA_STOCK),
                 score.cost(Rule.REST_YEARS),
-                score.cost(Rule.FOLLOW_ON));
+                score.cost(Rule.FOLLOW_ON),
+                score.cost(Rule.CHANGES));
     }
 
     private List<Broken> broken() {

@@ -10,6 +10,7 @@ import bedwright.season.Family;
 import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import java.util.ArrayList;
@@ -72,6 +73,12 @@ public final class PlanFacts {
 
     final Holds holds;
     final Figures figures;
+    /** What it costs to change the plan in force, in a season under way. */
+    final Changes changes;
+
+    /** Where each planting is if nothing is planted: what stands stays, other plantings are left out. */
+    final int[] unplanted;
+
     private final int[] firstPlanting;
     /** Of each stock's crop, by method. */
     private final int[][] weeksToTheBed;
@@ -136,6 +143,11 @@ public final class PlanFacts {
         this.fixedPlace = new int[stockOf.length];
         Arrays.fill(fixedPlace, -1);
         fixStanding();
+        this.unplanted = fixedPlace.clone();
+        for (int p = 0; p < unplanted.length; p++) {
+            unplanted[p] = stays(p) && unplanted[p] < 0 ? asItStands(stockOf[p]) : unplanted[p];
+        }
+        this.changes = new Changes(this);
         this.free = IntStream.range(0, stockOf.length)
                 .filter(p -> fixedPlace[p] < 0 && table.firstPlace(stockOf[p]) < table.firstPlace(stockOf[p] + 1))
                 .toArray();
@@ -220,6 +232,32 @@ public final class PlanFacts {
         return fixedPlace[planting] >= 0;
     }
 
+    /** Whether a planting stands in its bed in a season under way, so that it may be pulled but not be left out. */
+    boolean stays(int planting) {
+        int standing = stockOf[planting] - season.pool().size();
+        if (standing < 0) {
+            return false;
+        }
+        Standing one = season.standing().get(standing);
+        return one.past() != null && one.bed() != null && !one.isPulled() && !one.isWritten();
+    }
+
+    /** The place of what stands, kept to its end in the way in force. */
+    private int asItStands(int stock) {
+        Standing standing = season.standing().get(stock - season.pool().size());
+        Past past = standing.past();
+        String way = past == null || past.ways().isEmpty()
+                ? standing.method()
+                : past.ways().getFirst();
+        for (int place = table.firstPlace(stock); place < table.firstPlace(stock + 1); place++) {
+            Method method = season.crops().get(cropOf[stock]).methods().get(table.method(place));
+            if (table.until(place) == ProspectTable.TO_ITS_END && method.name().equals(way)) {
+                return place;
+            }
+        }
+        return table.firstPlace(stock);
+    }
+
     private static int[] cropsOfStocks(Season season) {
         Map<String, Integer> byName = new HashMap<>();
         for (int c = 0; c < season.crops().size(); c++) {
@@ -271,7 +309,7 @@ public final class PlanFacts {
             int stock = table.stock(place);
             boolean standing = stock >= season.pool().size();
             int owner = standing ? -1 - stock : cropOf[stock];
-            List<Integer> key = List.of(owner, table.bed(place), table.sowWeek(place), table.method(place));
+            List<Integer> key = List.of(owner, table.bed(place), table.sowWeek(place), table.way(place));
             Integer job = numbers.get(key);
             if (job == null) {
                 job = first.size();
@@ -313,7 +351,8 @@ public final class PlanFacts {
             boolean inTheGround = standing.isWritten() || standing.clock() != null;
             boolean whole =
                     standing.bed() != null && standing.method() != null && (standing.sown() != null || inTheGround);
-            if (whole || standing.isWritten()) {
+            boolean isOpen = standing.past() != null && !standing.isPulled() && !standing.isWritten();
+            if (!isOpen && (whole || standing.isWritten() || standing.isPulled())) {
                 fixedPlace[p] = table.firstPlace(stock);
             }
         }

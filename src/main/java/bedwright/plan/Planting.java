@@ -105,7 +105,7 @@ public class Planting {
         place = UNKNOWN;
     }
 
-    /** Index of its method in the crop's list, or null. */
+    /** Index of its method in the crop's list, or its way where it is pulled early, or null. */
     @PlanningVariable(valueRangeProviderRefs = "methods", allowsUnassigned = true)
     public @Nullable Integer getMethod() {
         return method;
@@ -143,7 +143,7 @@ public class Planting {
         } else {
             bed = t.bed(to);
             sowWeek = t.sowWeek(to);
-            method = t.method(to);
+            method = t.way(to);
         }
     }
 

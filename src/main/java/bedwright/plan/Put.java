@@ -74,7 +74,7 @@ record Put(List<Planting> plantings, List<Integer> places) implements Move<Seaso
             boolean nowhere = place < 0;
             set(view, bed, planting, planting.getBed(), nowhere ? null : table.bed(place));
             set(view, sowWeek, planting, planting.getSowWeek(), nowhere ? null : table.sowWeek(place));
-            set(view, method, planting, planting.getMethod(), nowhere ? null : table.method(place));
+            set(view, method, planting, planting.getMethod(), nowhere ? null : table.way(place));
         }
 
         @SuppressWarnings("NullAway") // the variables allow to be unassigned: null is such a value

@@ -20,7 +20,11 @@ public enum Rule {
     MATERIAL(Level.SOFT, "money", "Seed, plugs, tubers and the wear of nets and cover are paid."),
     EXTRA_STOCK(Level.SOFT, "money", "Nets, cover and trays beyond what is owned are bought."),
     REST_YEARS(Level.SOFT, "money", "A family comes back into a bed only after its rest years, or at a price."),
-    FOLLOW_ON(Level.SOFT, "money", "A family does not follow itself in a bed, or at a price.");
+    FOLLOW_ON(Level.SOFT, "money", "A family does not follow itself in a bed, or at a price."),
+    CHANGES(
+            Level.SOFT,
+            "money",
+            "What people already go by is changed during the season at a price only, dearer the nearer it is.");
 
     /** How strict a rule is. */
     public enum Level {

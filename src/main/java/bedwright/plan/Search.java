@@ -126,11 +126,7 @@ public final class Search {
 
     /** Where nothing is placed but what is fixed. */
     public static int[] nothingPlaced(PlanFacts facts) {
-        int[] places = new int[facts.plantings()];
-        for (int p = 0; p < places.length; p++) {
-            places[p] = facts.fixedPlace[p];
-        }
-        return places;
+        return facts.unplanted.clone();
     }
 
     /**

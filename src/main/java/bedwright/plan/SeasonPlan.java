@@ -8,6 +8,7 @@ import ai.timefold.solver.core.api.domain.valuerange.ValueRange;
 import ai.timefold.solver.core.api.domain.valuerange.ValueRangeFactory;
 import ai.timefold.solver.core.api.domain.valuerange.ValueRangeProvider;
 import ai.timefold.solver.core.api.score.HardMediumSoftScore;
+import bedwright.growth.ProspectTable;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -99,6 +100,9 @@ public class SeasonPlan {
 
     @ValueRangeProvider(id = "methods")
     public ValueRange<Integer> methods() {
+        if (knownFacts().season.underWay() != null) {
+            return ValueRangeFactory.createIntValueRange(0, ProspectTable.way(0, knownFacts().weeks + 1));
+        }
         int most = knownFacts().season.crops().stream()
                 .mapToInt(crop -> crop.methods().size())
                 .max()

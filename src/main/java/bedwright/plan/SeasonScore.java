@@ -29,6 +29,7 @@ final class SeasonScore {
     private long medium;
     private long everySeason;
     private long material;
+    private long changes;
     private final long[] costs = new long[Rule.values().length];
 
     /** Measures from the empty plan. */
@@ -44,6 +45,9 @@ final class SeasonScore {
         this.money = new long[facts.seasonCount];
         this.trialMoney = new long[facts.seasonCount];
         this.worst = new long[(facts.seasonCount + 4) / 5];
+        for (int p = 0; p < place.length; p++) {
+            changes += facts.changes.cost(p, NOWHERE);
+        }
         hours.touchAll();
         stems.touchAll();
         ask();
@@ -58,6 +62,7 @@ final class SeasonScore {
     /** Posts a planting as put elsewhere (or {@link #NOWHERE}); each at most once before {@link #ask} or {@link #take}. */
     void put(int planting, int to) {
         int from = place[planting];
+        changes += facts.changes.cost(planting, to) - facts.changes.cost(planting, from);
         if (from >= 0) {
             post(from, -1);
         }
@@ -80,6 +85,7 @@ final class SeasonScore {
         room.ask(answer);
         families.ask(answer);
         answer.add(Rule.MATERIAL, material);
+        answer.add(Rule.CHANGES, changes);
         stems.ask(answer);
         hours.ask(answer);
         return answer;
@@ -92,6 +98,7 @@ final class SeasonScore {
         hours.forget();
         families.forget();
         material = 0;
+        changes = 0;
         answer.clear();
     }
 
@@ -111,6 +118,7 @@ final class SeasonScore {
         hours.commit();
         families.commit();
         material = 0;
+        changes = 0;
         answer.clear();
     }
 

@@ -4,6 +4,7 @@ import static bedwright.recheck.Facts.NEVER;
 
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Standing;
 import java.time.LocalDate;
 
@@ -34,6 +35,9 @@ final class Calendar {
     final int netFrom;
 
     final int netTo;
+    /** Whether it is pulled before its usual end. */
+    private boolean isEarly;
+
     /** Week in which the net is taken down, as it were if the season did not end; NEVER if it is not. */
     final int netDown;
 
@@ -53,11 +57,32 @@ final class Calendar {
             return;
         }
         boolean cut = normal.firstCut != NEVER;
+        Past past = placed.past();
+        int pulledOn = past == null ? NEVER : Placed.day(facts.season, past.pulled(), NEVER);
+        boolean isPulled = pulledOn != NEVER;
+        int usualEnd = cut
+                ? Math.min(end, lastCutWeek(facts, placed, facts.normal(), normal) + method.grace() + method.clearing())
+                : end;
+        int pulled = isPulled ? Math.floorDiv(pulledOn, 7) : placed.lastWeek();
+        if (pulled < usualEnd) {
+            int grace = pulled - method.clearing();
+            boolean isNetted =
+                    method.net() != null && normal.emergence != NEVER && Math.floorDiv(normal.emergence, 7) <= grace;
+            lastCut = NEVER;
+            clearing = lastHeld = Math.max(pulled, firstHeld - 1);
+            lastStems = isPulled ? -1 : grace;
+            netFrom = isNetted ? Math.floorDiv(normal.emergence, 7) : NEVER;
+            netTo = netDown = isNetted ? grace : NEVER;
+            coverFrom = groundWeek;
+            coverTo = Math.min(coverTo(method, end), pulled);
+            isEarly = true;
+            return;
+        }
         lastCut = cut ? Math.min(end, lastCutWeek(facts, placed, facts.normal(), normal)) : NEVER;
         int lastGrace = cut ? lastCut + method.grace() : end;
         clearing = cut ? lastGrace + method.clearing() : NEVER;
         lastHeld = cut ? Math.min(end, clearing) : end;
-        lastStems = Math.min(end, lastGrace);
+        lastStems = isPulled ? -1 : Math.min(end, lastGrace);
         netFrom = method.net() == null || normal.emergence == NEVER ? NEVER : Math.floorDiv(normal.emergence, 7);
         netTo = netFrom == NEVER ? NEVER : Math.min(end, lastGrace);
         netDown = netFrom == NEVER || !cut ? NEVER : lastGrace;
@@ -97,6 +122,11 @@ final class Calendar {
     /** The first day without cover after those on which it lies. */
     int uncovered() {
         return 7 * coverTo;
+    }
+
+    /** Whether what is due in a week comes too late, the planting having been pulled. */
+    boolean isPulledBefore(int week) {
+        return isEarly && week > lastHeld;
     }
 
     /** Whether it holds its bed in a week. */

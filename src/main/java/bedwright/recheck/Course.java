@@ -5,7 +5,9 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.climate.DegreeDays;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Crop;
+import bedwright.season.Past;
 import bedwright.season.Standing;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The development clock of a planting in one possible season, day by day (season model, section 3). Marks that are not
@@ -19,6 +21,10 @@ final class Course {
 
     private final Facts facts;
     private final Placed placed;
+    /** Day of the last stage seen; NEVER if none was. */
+    private int seenOn = NEVER;
+
+    private Past.@Nullable Stage seen;
     private final PossibleSeason possible;
 
     /** First day whose clock is known; index 0 of the arrays. */
@@ -61,12 +67,20 @@ final class Course {
             }
         } else {
             wasUp = false;
-            firstDay = 7 * groundWeek(facts, placed);
+            firstDay = placed.isWritten() ? 0 : placed.groundDay(facts.season);
             if (placed.isPlantedOut()) {
                 start = Math.max(
                         0, placed.method().headStart() - placed.method().check());
                 up = firstDay;
             }
+        }
+        Past past = placed.past();
+        Past.StageSeen last = past == null ? null : past.last();
+        boolean isUpFromTheStart = placed.isPlantedOut() && reading == null;
+        int upSeen = past == null ? NEVER : Placed.day(facts.season, past.seen(Past.Stage.UP), NEVER);
+        if (last != null) {
+            seenOn = facts.season.dayOf(last.on());
+            seen = last.stage();
         }
         int length = Math.max(0, facts.days() - firstDay);
         atStart = new double[length];
@@ -75,18 +89,58 @@ final class Course {
             int i = day - firstDay;
             atStart[i] = i == 0 ? start : atEnd[i - 1];
             // A reading is the clock at the end of its day, so that day adds nothing more.
+            if (up == NEVER && last != null && day == (upSeen == NEVER ? seenOn : upSeen)) {
+                up = day;
+            }
             boolean adds = !(reading != null && i == 0) && !standsStill(day, up);
             atEnd[i] = atStart[i] + (adds ? degreeDays(day) : 0);
-            if (up == NEVER && atEnd[i] >= clock.emergence() - HAIR) {
+            boolean isUp = upSeen == NEVER || isUpFromTheStart ? atEnd[i] >= clock.emergence() - HAIR : day == upSeen;
+            if (up == NEVER && isUp) {
                 up = day;
             }
         }
         emergence = up < facts.days() ? up : NEVER;
         firstCutMark = firstCutMark();
+        setBack(isUpFromTheStart);
         firstCut = reaches(firstCutMark);
-        pinch = clock.pinch() == null ? NEVER : reaches(clock.pinch());
+        int pinchSeen = past == null ? NEVER : Placed.day(facts.season, past.seen(Past.Stage.PINCH), NEVER);
+        pinch = clock.pinch() == null ? NEVER : pinchSeen == NEVER ? reaches(clock.pinch()) : pinchSeen;
         grown = clock.pinch() == null ? reaches(firstCutMark / 2) : pinch;
         hardy = startsAt(clock.emergence() + placed.crop().tender());
+    }
+
+    /** From the day of the last stage seen on the clock goes on from that stage's mark. */
+    private void setBack(boolean isUpFromTheStart) {
+        Crop.Clock clock = placed.crop().clock();
+        Past.Stage stage = seen;
+        if (stage == null || emergence == NEVER || seenOn < emergence) {
+            seenOn = NEVER;
+            return;
+        }
+        Double mark = switch (stage) {
+            case UP -> isUpFromTheStart ? null : Double.valueOf(clock.emergence());
+            case PINCH -> clock.pinch();
+            case COLOUR -> clock.emergence() + 0.9 * (firstCutMark - clock.emergence());
+            case FIRST_STEM -> firstCutMark;
+        };
+        if (mark == null) {
+            seenOn = NEVER;
+            return;
+        }
+        for (int day = seenOn; day < facts.days(); day++) {
+            int i = day - firstDay;
+            if (i < 0) {
+                continue;
+            }
+            atStart[i] = day == seenOn ? atStart[i] : atEnd[i - 1];
+            boolean adds = facts.climate.dayLength(day) >= clock.leastDayLength();
+            atEnd[i] = day == seenOn ? mark : atStart[i] + (adds ? degreeDays(day) : 0);
+        }
+    }
+
+    /** Whether a day, by its clock, may count as the one on which a mark is reached. */
+    private boolean mayReach(int day, double mark) {
+        return seenOn == NEVER || day >= seenOn || mark < atEnd[seenOn - firstDay] - HAIR;
     }
 
     /**
@@ -101,10 +155,7 @@ final class Course {
         if (!placed.knowsSowWeek() && reading != null) {
             return Math.min(-1, facts.season.weekOf(reading.on()));
         }
-        return switch (placed.method().start()) {
-            case SOWN, SET, PLUGS -> placed.sowWeek();
-            case TRAY -> placed.sowWeek() + placed.method().trayWeeks();
-        };
+        return Math.floorDiv(placed.groundDay(facts.season), 7);
     }
 
     /** Whether a day is too short to add degree-days after emergence. */
@@ -137,7 +188,7 @@ final class Course {
         if (answer == null || emergence == NEVER) {
             return 1;
         }
-        int from = placed.isPlantedOut() && placed.knowsSowWeek() ? 7 * placed.sowWeek() : emergence + 1;
+        int from = placed.isPlantedOut() && placed.knowsSowWeek() ? placed.sowDay(facts.season) : emergence + 1;
         // The climate reaches a month past the season; what would be averaged beyond that is left out.
         int to = Math.min(from + answer.days(), facts.days() + REACH + 1);
         double sum = 0;
@@ -161,7 +212,7 @@ final class Course {
             return NEVER;
         }
         for (int day = Math.max(emergence, firstDay); day < facts.days(); day++) {
-            if (atEnd[day - firstDay] >= mark - HAIR) {
+            if (mayReach(day, mark) && atEnd[day - firstDay] >= mark - HAIR) {
                 return day;
             }
         }
@@ -173,7 +224,7 @@ final class Course {
             return NEVER;
         }
         for (int day = Math.max(emergence, firstDay); day < facts.days(); day++) {
-            if (atStart[day - firstDay] >= mark - HAIR) {
+            if (mayReach(day - 1, mark) && atStart[day - firstDay] >= mark - HAIR) {
                 return day;
             }
         }

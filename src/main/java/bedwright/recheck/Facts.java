@@ -8,6 +8,7 @@ import bedwright.season.Crop;
 import bedwright.season.KindTree;
 import bedwright.season.Season;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.List;
@@ -35,6 +36,11 @@ final class Facts {
         units = new Units(season.currency());
     }
 
+    /** The week it is: weeks before it count no more. */
+    int now() {
+        return season.firstWeek();
+    }
+
     int weeks() {
         return season.weeks();
     }
@@ -49,8 +55,14 @@ final class Facts {
         Arrays.fill(crops, 1);
         double[] pests = new double[season.pests().size()];
         Arrays.fill(pests, 1);
-        return new PossibleSeason(
-                true, new double[days()], List.of(), pests, 0, 0, new boolean[weeks()], false, crops, crops);
+        double[] deviation = new double[days()];
+        UnderWay underWay = season.underWay();
+        if (underWay != null) {
+            underWay.weather().stream()
+                    .filter(seen -> season.dayOf(seen.on()) >= 0 && season.dayOf(seen.on()) < days())
+                    .forEach(seen -> deviation[season.dayOf(seen.on())] = seen.warmer());
+        }
+        return new PossibleSeason(true, deviation, List.of(), pests, 0, 0, new boolean[weeks()], false, crops, crops);
     }
 
     /** Minimum of a day at a bed, °C. */

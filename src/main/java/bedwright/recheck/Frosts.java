@@ -5,6 +5,7 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.climate.FrostDates;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Crop;
+import bedwright.season.Past;
 import bedwright.season.Site;
 import bedwright.season.Stock;
 import java.util.ArrayList;
@@ -37,7 +38,7 @@ final class Frosts {
         if (facts.frost.isEmpty()) {
             return 1;
         }
-        return standsThroughWinter() ? winter() : spring(facts.frost.get());
+        return standsThroughWinter() ? winterUnlessCounted() : spring(facts.frost.get());
     }
 
     /** Whether it is above ground on a coldest day of the year on or before its first cut. */
@@ -50,6 +51,24 @@ final class Frosts {
             }
         }
         return false;
+    }
+
+    /** A stand counted after the coldest day tells what the winter has left. */
+    private double winterUnlessCounted() {
+        Past past = placed.past();
+        int counted = past == null ? -1 : Placed.day(facts.season, past.counted(), -1);
+        for (int coldest : facts.climate.coldestDays()) {
+            if (coldest >= 0 && course.emergence <= coldest && coldest <= counted) {
+                return 1;
+            }
+        }
+        return winter();
+    }
+
+    /** The last day on which it was seen alive: no frost up to it killed it. */
+    private int alive() {
+        Past past = placed.past();
+        return past == null ? Integer.MIN_VALUE / 2 : Placed.day(facts.season, past.alive(), Integer.MIN_VALUE / 2);
     }
 
     private double winter() {
@@ -101,10 +120,10 @@ final class Frosts {
         double open = killing - Facts.tunnelProtects(placed.bed());
         Stock.Cover cover = facts.season.stock().cover();
         if (cover != null && calendar.covered(day)) {
-            conditions.add(new Condition(open - cover.protects(), day));
-            conditions.add(new Condition(open, calendar.uncovered()));
+            conditions.add(new Condition(open - cover.protects(), Math.max(day, alive() + 1)));
+            conditions.add(new Condition(open, Math.max(calendar.uncovered(), alive() + 1)));
         } else {
-            conditions.add(new Condition(open, day));
+            conditions.add(new Condition(open, Math.max(day, alive() + 1)));
         }
     }
 
@@ -138,6 +157,9 @@ final class Frosts {
         int cut = calendar.normal.firstCut == NEVER ? course.firstCut : calendar.normal.firstCut;
         double temperature = placed.crop().killing().grown() - Facts.tunnelProtects(placed.bed());
         int middle = 7 * week + 3;
+        if (middle <= alive() + 1) {
+            return 1;
+        }
         for (int year = 0; year < frost.years(); year++) {
             if (frost.autumnMedian(year) > cut) {
                 return possible.normal()

@@ -6,8 +6,10 @@ import bedwright.season.Family;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Lots;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.UnderWay;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,10 +121,19 @@ final class Offer {
                 season.crops().get(crop),
                 method.get(),
                 bed.get(),
-                season.weekOf(standing == null || standing.sown() == null ? kept.sown() : standing.sown()),
+                sowWeek(kept, method.get(), standing),
                 standing,
+                kept.until() == null ? Facts.NEVER : season.weekOf(kept.until()),
                 kept.lots(),
                 kept.plants() / kept.lots()));
+    }
+
+    /** What is in trays counts from the week of planting out that the plan gives it. */
+    private int sowWeek(KeptPlanting kept, Method method, @Nullable Standing standing) {
+        if (standing != null && standing.isInTray() && kept.out() != null) {
+            return season.weekOf(kept.out()) - method.trayWeeks();
+        }
+        return season.weekOf(standing == null || standing.sown() == null ? kept.sown() : standing.sown());
     }
 
     private boolean inSeason(int week) {
@@ -171,12 +182,49 @@ final class Offer {
         if (standing.method() != null && !standing.method().equals(kept.method())) {
             fault(kept, "its method is " + standing.method() + ", not " + kept.method());
         }
+        Past past = standing.past();
+        if (past != null && !past.ways().isEmpty() && !past.ways().contains(kept.method())) {
+            fault(kept, "it can no longer be grown by " + kept.method());
+        }
+        if (kept.until() != null && season.weekOf(kept.until()) < facts.now()) {
+            fault(kept, "it can't be pulled in the week of " + kept.until() + ", which is over");
+        }
+        if (past != null && standing.isInTray()) {
+            checkPlantingOut(kept, standing);
+        }
         if (standing.bed() != null && !standing.bed().equals(kept.bed())) {
             fault(kept, "its bed is " + standing.bed() + ", not " + kept.bed());
         }
         if (standing.sown() != null && !standing.sown().equals(kept.sown())) {
             fault(kept, "it is sown on " + standing.sown() + ", not on " + kept.sown());
         }
+    }
+
+    /** Trays are planted out when they are due, or as long after it as they may wait, or at once if that is over. */
+    private void checkPlantingOut(KeptPlanting kept, Standing standing) {
+        Optional<Method> method = season.crops().get(facts.cropIndex(kept.crop())).methods().stream()
+                .filter(one -> one.name().equals(kept.method()))
+                .findFirst();
+        if (method.isEmpty() || kept.out() == null || standing.sown() == null) {
+            fault(kept, "it is in trays, but nobody says when it is planted out");
+            return;
+        }
+        int due = season.weekOf(standing.sown()) + method.get().trayWeeks();
+        int first = Math.max(due, firstOpen());
+        int out = season.weekOf(kept.out());
+        if (out < first || out > Math.max(first, due + method.get().holds())) {
+            fault(kept, "it can't be planted out on " + kept.out());
+        }
+    }
+
+    /** The first week on whose first day something can still be begun. */
+    private int firstOpen() {
+        UnderWay underWay = season.underWay();
+        if (underWay == null) {
+            return 0;
+        }
+        int week = season.weekOf(underWay.on());
+        return Math.max(0, season.weekStart(week).isBefore(underWay.on()) ? week + 1 : week);
     }
 
     private static boolean isFixed(Placed placed) {
@@ -186,7 +234,7 @@ final class Offer {
     /** Whether bed, method and time are all given; of written-out stems nobody asks for the method. */
     private static boolean isFixed(Standing standing) {
         boolean timed = standing.sown() != null || standing.clock() != null;
-        return standing.bed() != null && (standing.isWritten() || standing.method() != null && timed);
+        return standing.bed() != null && (standing.past() != null || standing.isWritten() || standing.method() != null && timed);
     }
 
     private void checkPlace(Placed placed) {
@@ -219,6 +267,9 @@ final class Offer {
     private void checkSowWeek(Placed placed) {
         Method method = placed.method();
         int week = placed.sowWeek();
+        if (week < firstOpen()) {
+            fault(placed, "the week of " + season.weekStart(week) + " is over");
+        }
         int dayOfYear = Facts.dayOfYear(MonthDay.from(season.weekStart(week)));
         if ((method.sowFrom() != null || method.sowTo() != null)
                 && !Facts.inSpan(dayOfYear, method.sowFrom(), method.sowTo())) {

@@ -5,6 +5,7 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.Shelter;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Pest;
 import bedwright.season.Standing;
 import bedwright.season.Stock;
@@ -27,11 +28,17 @@ final class Pests {
 
     /** Share that survives as seed and as seedlings. */
     double seedAndSeedlings() {
+        Past past = placed.past();
+        int known = past == null
+                ? Integer.MIN_VALUE / 2
+                : Math.max(
+                        Placed.day(facts.season, past.counted(), Integer.MIN_VALUE / 2),
+                        Placed.day(facts.season, past.pests(), Integer.MIN_VALUE / 2));
         int tenderTo = course.hardy == NEVER ? facts.days() : course.hardy;
-        double sum = taken(Pest.Takes.SEEDLINGS, course.emergence, tenderTo);
+        double sum = taken(Pest.Takes.SEEDLINGS, Math.max(course.emergence, known + 1), tenderTo);
         Method.Start start = placed.method().start();
         if (start == Method.Start.SOWN || start == Method.Start.SET) {
-            sum += taken(Pest.Takes.SEED, seedFrom(), course.emergence);
+            sum += taken(Pest.Takes.SEED, Math.max(seedFrom(), known + 1), course.emergence);
         }
         return Math.exp(-sum);
     }
@@ -45,7 +52,7 @@ final class Pests {
     private int seedFrom() {
         Standing.ClockReading reading = placed.clock();
         if (reading == null) {
-            return 7 * placed.sowWeek();
+            return placed.sowDay(facts.season);
         }
         return course.wasUp ? course.emergence : facts.season.dayOf(reading.on()) + 1;
     }

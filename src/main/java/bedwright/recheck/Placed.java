@@ -3,7 +3,10 @@ package bedwright.recheck;
 import bedwright.season.Bed;
 import bedwright.season.Crop;
 import bedwright.season.Method;
+import bedwright.season.Past;
+import bedwright.season.Season;
 import bedwright.season.Standing;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param sowWeek week in which it is sown, set or started in trays; negative before the season. Of no meaning for a
  *     standing planting of which only a clock or its stems are known
  * @param standing the standing planting that it is; null for lots of the pool
+ * @param lastWeek the week in which it is cleared, if it is pulled; {@link Facts#NEVER} if it is kept to its end
  * @param lots plantings of {@code plants} plants each
  * @param plants plants of one lot
  */
@@ -25,8 +29,51 @@ record Placed(
         Bed bed,
         int sowWeek,
         @Nullable Standing standing,
+        int lastWeek,
         int lots,
         int plants) {
+
+    /** A planting that is kept to its end. */
+    Placed(
+            int number,
+            int cropIndex,
+            Crop crop,
+            Method method,
+            Bed bed,
+            int sowWeek,
+            @Nullable Standing standing,
+            int lots,
+            int plants) {
+        this(number, cropIndex, crop, method, bed, sowWeek, standing, Facts.NEVER, lots, plants);
+    }
+
+    /** What has happened to it so far, of what stands in a season under way. */
+    @Nullable
+    Past past() {
+        return standing == null ? null : standing.past();
+    }
+
+    /** Day of sowing, setting or starting in trays. */
+    int sowDay(Season season) {
+        Past past = past();
+        LocalDate sown = past == null ? null : past.sown();
+        return sown == null ? 7 * sowWeek : season.dayOf(sown);
+    }
+
+    /** Day from which it is in the ground, of one that is not only known by its clock or its stems. */
+    int groundDay(Season season) {
+        if (method.start() != Method.Start.TRAY) {
+            return sowDay(season);
+        }
+        Past past = past();
+        LocalDate out = past == null ? null : past.out();
+        return out == null ? 7 * (sowWeek + method.trayWeeks()) : season.dayOf(out);
+    }
+
+    /** The day of a date that its past tells, or {@code none}. */
+    static int day(Season season, @Nullable LocalDate date, int none) {
+        return date == null ? none : season.dayOf(date);
+    }
 
     boolean isStanding() {
         return standing != null;

@@ -18,9 +18,11 @@ public final class Recheck {
     private final Facts facts;
     private final List<PossibleSeason> possible;
     private final List<Placed> plantings;
+    private final List<KeptPlanting> kept;
     private final List<Calendar> calendars = new ArrayList<>();
 
-    private Recheck(Facts facts, List<PossibleSeason> possible, List<Placed> plantings) {
+    private Recheck(Facts facts, List<PossibleSeason> possible, List<Placed> plantings, List<KeptPlanting> kept) {
+        this.kept = List.copyOf(kept);
         this.facts = facts;
         this.possible = possible;
         this.plantings = plantings;
@@ -39,7 +41,7 @@ public final class Recheck {
         Facts facts = new Facts(season);
         Offer offer = new Offer(facts);
         List<Placed> placed = offer.accept(plantings);
-        return new Recheck(facts, seasons, placed).tally(offer);
+        return new Recheck(facts, seasons, placed, plantings).tally(offer);
     }
 
     /** What a planting's growth hangs on; plantings that agree in it are computed once. */
@@ -119,7 +121,8 @@ public final class Recheck {
                 follow += placed.lots() * followPrice;
             }
         }
-        return new Tally.Constants(material, stocks.extra(), rest, follow);
+        return new Tally.Constants(
+                material, stocks.extra(), rest, follow, new Changed(facts).price(kept, plantings, calendars));
     }
 
     private Tally sum(Offer offer, Stocks stocks, Tally.Constants constants, Markets markets) {

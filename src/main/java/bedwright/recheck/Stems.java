@@ -5,6 +5,7 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Crop;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Site;
 import bedwright.season.Standing;
 import java.util.List;
@@ -30,10 +31,13 @@ final class Stems {
         double[] shares = Cutting.shares(facts, placed, possible, course);
         double plants = stand(placed, possible) * pests.seedAndSeedlings() * frosts.winterAndSpring();
         double stemsAPlant = placed.method().stems() * possible.stemsFactor()[placed.cropIndex()];
-        for (int week = 0; week <= calendar.lastStems; week++) {
+        Past past = placed.past();
+        double factor = past == null ? 1 : past.factor();
+        for (int week = facts.now(); week <= calendar.lastStems; week++) {
             if (shares[week] > 0) {
                 double saleable = placed.method().saleable() * pests.blooms(week);
-                stems[week] = plants * frosts.autumn(week) * standing[week] * stemsAPlant * shares[week] * saleable;
+                stems[week] =
+                        plants * frosts.autumn(week) * standing[week] * stemsAPlant * shares[week] * saleable * factor;
             }
         }
         return stems;
@@ -41,6 +45,14 @@ final class Stems {
 
     /** Share of the plants that come up or take. */
     private double stand(Placed placed, PossibleSeason possible) {
+        Past past = placed.past();
+        if (past == null) {
+            return unseenStand(placed, possible);
+        }
+        return past.counted() == null ? unseenStand(placed, possible) * past.left() : past.left();
+    }
+
+    private double unseenStand(Placed placed, PossibleSeason possible) {
         Method method = placed.method();
         return switch (method.start()) {
             case SOWN -> method.emergence() * seedBed(placed, possible);
@@ -51,13 +63,14 @@ final class Stems {
 
     private double seedBed(Placed placed, PossibleSeason possible) {
         Site.BadSeedBed bad = facts.season.site().badSeedBed();
-        if (!placed.knowsSowWeek() || placed.sowWeek() < 0) {
+        int sowWeek = Math.floorDiv(placed.sowDay(facts.season), 7);
+        if (!placed.knowsSowWeek() || sowWeek < 0) {
             return 1;
         }
         if (possible.normal()) {
             return 1 - bad.chance() * (1 - bad.share());
         }
-        return possible.badSeedBed()[placed.sowWeek()] ? bad.share() : 1;
+        return possible.badSeedBed()[sowWeek] ? bad.share() : 1;
     }
 
     /** Stems of one lot in 1/100, by kind and week. */
@@ -85,7 +98,7 @@ final class Stems {
     private void addWritten(Crop crop, Standing standing, double[][] stems) {
         for (Standing.WrittenStems written : standing.stems()) {
             int week = facts.season.weekOf(written.week());
-            if (week < 0 || week >= facts.weeks()) {
+            if (week < facts.now() || week >= facts.weeks()) {
                 continue;
             }
             if (written.kind() != null) {

@@ -7,6 +7,7 @@ import bedwright.climate.Gusts;
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.Shelter;
 import bedwright.season.Crop;
+import bedwright.season.Past;
 import bedwright.season.Site;
 
 /** What gusts leave standing of a planting in one possible season (season model, section 4: storm). */
@@ -35,7 +36,7 @@ final class Storms {
         }
         for (Gust gust : possible.gusts()) {
             double height = course.height(gust.day());
-            if (height == 0) {
+            if (height == 0 || gust.day() <= known()) {
                 continue;
             }
             double speed = gust.speed() * Shelter.relativeSpeed(facts.season, placed.bed(), gust.from());
@@ -64,7 +65,7 @@ final class Storms {
     private double expectedLoss(int week) {
         int day = 7 * week + 3;
         double height = course.emergence == NEVER ? 0 : course.height(day);
-        if (height == 0) {
+        if (height == 0 || day <= known()) {
             return 0;
         }
         double sum = 0;
@@ -74,6 +75,16 @@ final class Storms {
             sum += side.gustsAWeek().get(facts.climate.month(day)) * flat * (1 - stand().standsUp());
         }
         return sum;
+    }
+
+    /** The day up to which it is known what storms have left. */
+    private int known() {
+        Past past = placed.past();
+        int none = Integer.MIN_VALUE;
+        return past == null
+                ? none
+                : Math.max(
+                        Placed.day(facts.season, past.counted(), none), Placed.day(facts.season, past.storms(), none));
     }
 
     private Crop.Stand stand() {

@@ -73,10 +73,11 @@ public record Tally(
      * @param extraStock stock bought beyond what is owned
      * @param restBroken rest years broken
      * @param followOn plantings that follow another of their family
+     * @param changes of the plan in force, during a season
      */
-    public record Constants(long material, long extraStock, long restBroken, long followOn) {
+    public record Constants(long material, long extraStock, long restBroken, long followOn, long changes) {
         long sum() {
-            return material + extraStock + restBroken + followOn;
+            return material + extraStock + restBroken + followOn + changes;
         }
     }
 }

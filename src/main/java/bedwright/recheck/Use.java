@@ -20,7 +20,7 @@ final class Use {
 
     /** Millimetres of bed in a week. */
     long bed(int week) {
-        return calendar.holds(week) ? placed.millimetres() : 0;
+        return week >= facts.now() && calendar.holds(week) ? placed.millimetres() : 0;
     }
 
     /** Cells sown: ⌈plants / emergence share⌉ for what is raised in trays, else none. */
@@ -32,25 +32,29 @@ final class Use {
     /** Cells on the bench: from the sow week until they go outside to harden. */
     long bench(int week) {
         Method method = placed.method();
-        return cellsUntil(week, method.trayWeeks() - method.hardeningWeeks());
+        return cellsUntil(week, calendar.groundWeek - method.hardeningWeeks());
     }
 
     /** Cells in use: from the sow week until planting out. */
     long trays(int week) {
-        return cellsUntil(week, placed.method().trayWeeks());
+        return cellsUntil(week, calendar.groundWeek);
     }
 
-    private long cellsUntil(int week, int weeks) {
-        if (placed.isWritten() || !placed.knowsSowWeek()) {
+    private boolean isPulled() {
+        return placed.standing() != null && placed.standing().isPulled();
+    }
+
+    private long cellsUntil(int week, int end) {
+        if (placed.isWritten() || !placed.knowsSowWeek() || week < facts.now() || isPulled()) {
             return 0;
         }
-        return placed.sowWeek() <= week && week < placed.sowWeek() + weeks ? cells(placed) : 0;
+        return Math.floorDiv(placed.sowDay(facts.season), 7) <= week && week < end ? cells(placed) : 0;
     }
 
     /** Millimetres of a net, all layers, in use in a week. */
     long net(String name, int week) {
         Method.NetUse net = placed.method().net();
-        if (net == null || !net.net().equals(name) || calendar.netFrom == NEVER) {
+        if (net == null || !net.net().equals(name) || calendar.netFrom == NEVER || week < facts.now()) {
             return 0;
         }
         return calendar.netFrom <= week && week <= calendar.netTo ? placed.millimetres() * net.layers() : 0;
@@ -58,7 +62,7 @@ final class Use {
 
     /** Millimetres of row cover in use in a week. */
     long cover(int week) {
-        return calendar.covered(7 * week) ? placed.millimetres() : 0;
+        return week >= facts.now() && calendar.covered(7 * week) ? placed.millimetres() : 0;
     }
 
     /** Seed, plugs and wear of net and cover, in grains; what already stands costs none. */

@@ -5,6 +5,7 @@ import static bedwright.recheck.Facts.NEVER;
 import bedwright.season.Job;
 import bedwright.season.Labour;
 import bedwright.season.Method;
+import bedwright.season.Past;
 
 /** Work of plantings by week, by the normal calendar and without cutting (season model, section 5). */
 final class Work {
@@ -20,7 +21,8 @@ final class Work {
         this.placed = placed;
         minutes = new double[facts.weeks()];
         setUp = new long[facts.weeks()];
-        if (!placed.isWritten()) {
+        Past past = placed.past();
+        if (!placed.isWritten() && (past == null || past.pulled() == null)) {
             addAll(calendar);
         }
     }
@@ -37,12 +39,13 @@ final class Work {
 
     private void addAll(Calendar calendar) {
         Method method = placed.method();
+        int sowWeek = placed.knowsSowWeek() ? Math.floorDiv(placed.sowDay(facts.season), 7) : NEVER;
         double metres = placed.metres();
         add(Job.PREPARE, metres, calendar.groundWeek);
         switch (method.start()) {
-            case SOWN -> add(Job.SOW, metres, placed.knowsSowWeek() ? placed.sowWeek() : NEVER);
+            case SOWN -> add(Job.SOW, metres, sowWeek);
             case TRAY -> {
-                add(Job.FILL_TRAYS, Use.cells(placed), placed.knowsSowWeek() ? placed.sowWeek() : NEVER);
+                add(Job.FILL_TRAYS, Use.cells(placed), sowWeek);
                 add(Job.PLANT_OUT, placed.plants(), calendar.groundWeek);
             }
             case PLUGS, SET -> add(Job.PLANT_OUT, placed.plants(), calendar.groundWeek);
@@ -55,7 +58,9 @@ final class Work {
             add(Job.COVER_ON, metres, calendar.coverFrom);
             add(Job.COVER_OFF, metres, calendar.coverTo);
         }
-        if (method.pinched() && calendar.normal.pinch != NEVER) {
+        if (method.pinched()
+                && calendar.normal.pinch != NEVER
+                && !calendar.isPulledBefore(Math.floorDiv(calendar.normal.pinch, 7))) {
             add(Job.PINCH, placed.plants(), Math.floorDiv(calendar.normal.pinch, 7));
         }
         for (int pass = 0; pass < method.weedings(); pass++) {
@@ -68,7 +73,7 @@ final class Work {
 
     /** What lies before the season or past its end is dropped. */
     private void add(Job job, double amount, int week) {
-        if (week < 0 || week >= facts.weeks()) {
+        if (week < facts.now() || week >= facts.weeks()) {
             return;
         }
         Labour.JobRate rate = rate(job);

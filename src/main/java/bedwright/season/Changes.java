@@ -66,7 +66,9 @@ public final class Changes {
                 season.recipes(),
                 season.orders().stream().map(this::order).toList(),
                 or(strategy.caution(), season.caution()),
-                possible());
+                possible(),
+                season.changes(),
+                season.underWay());
     }
 
     private static <T> T or(@Nullable T said, T usual) {

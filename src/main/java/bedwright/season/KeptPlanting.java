@@ -33,4 +33,38 @@ public record KeptPlanting(
         int lots,
 
         @Fact(value = "Plants in all", unit = "plants", min = 1, max = 100000000)
-        int plants) {}
+        int plants,
+
+        @Fact("Day on which it is planted out, of what is in trays or was while the season is under way") @Nullable
+        LocalDate out,
+
+        @Fact("First day of the last week in which it keeps its bed, if it is pulled early") @Nullable
+        LocalDate until,
+
+        @Fact(
+                value =
+                        "Number in the plan before of the planting that it was, where the plan was changed during the season",
+                min = 1,
+                max = 100000)
+        @Nullable
+        Integer was) {
+
+    /** A planting of a plan made before its season. */
+    public KeptPlanting(
+            int number,
+            String crop,
+            String method,
+            String bed,
+            LocalDate sown,
+            @Nullable Integer pool,
+            @Nullable Integer standing,
+            int lots,
+            int plants) {
+        this(number, crop, method, bed, sown, pool, standing, lots, plants, null, null, null);
+    }
+
+    /** The same planting by another number, having been another. */
+    public KeptPlanting with(int otherNumber, @Nullable Integer itWas) {
+        return new KeptPlanting(otherNumber, crop, method, bed, sown, pool, standing, lots, plants, out, until, itWas);
+    }
+}

@@ -11,5 +11,5 @@ public record Lots(
                 max = 1000000)
         int plants,
 
-        @Fact(value = "How many such lots", min = 1, max = 10000)
+        @Fact(value = "How many such lots", min = 0, max = 10000)
         int lots) {}

@@ -81,7 +81,13 @@ public record Season(
         Caution caution,
 
         @Fact(value = "Possible seasons over which a plan is judged", byDefault = "{}")
-        Sampling possible) {
+        Sampling possible,
+
+        @Fact(value = "What it costs to change the plan during the season", byDefault = "{}")
+        ChangePrices changes,
+
+        @Fact("How far the season has come; left out: it has not begun") @Nullable
+        UnderWay underWay) {
 
     public Season {
         if (weeks < 1 || weeks > 80) {
@@ -101,7 +107,7 @@ public record Season(
         orders = List.copyOf(orders);
     }
 
-    /** A season written in metres. */
+    /** A season written in metres that has not begun, with the usual prices of changes. */
     public Season(
             String name,
             @Nullable String about,
@@ -150,7 +156,14 @@ public record Season(
                 recipes,
                 orders,
                 caution,
-                possible);
+                possible,
+                ChangePrices.USUAL,
+                null);
+    }
+
+    /** Week in which it is: that which holds the day it is, or 0 if it has not begun. */
+    public int firstWeek() {
+        return underWay == null ? 0 : Math.clamp(weekOf(underWay.on()), 0, weeks);
     }
 
     /** Number of days, 7 a week. */
@@ -181,6 +194,44 @@ public record Season(
     /** All beds one by one, in the order of the blocks; a bed's index in this list is its number everywhere. */
     public List<Bed> allBeds() {
         return Bed.of(beds);
+    }
+
+    /** What is left of the season once it is under way. */
+    public Season begun(
+            UnderWay how,
+            List<BedBlock> itsBeds,
+            Labour itsLabour,
+            List<Lots> itsPool,
+            List<Standing> itsStanding,
+            List<Outlet> itsOutlets,
+            List<Order> itsOrders) {
+        return new Season(
+                name,
+                about,
+                units,
+                starts,
+                weeks,
+                currency,
+                site,
+                itsBeds,
+                windbreaks,
+                roughGrass,
+                pests,
+                stock,
+                itsLabour,
+                roles,
+                families,
+                rotation,
+                crops,
+                itsPool,
+                itsStanding,
+                itsOutlets,
+                recipes,
+                itsOrders,
+                caution,
+                possible,
+                changes,
+                how);
     }
 
     /** The same season with another caution. */
@@ -234,6 +285,8 @@ public record Season(
                 recipes,
                 orders,
                 otherCaution,
-                otherSampling);
+                otherSampling,
+                changes,
+                underWay);
     }
 }

@@ -30,10 +30,27 @@ public record Standing(
         List<WrittenStems> stems,
 
         @Fact("Last day on which it keeps its bed, where stems are written out; left out: the season's last") @Nullable
-        LocalDate until) {
+        LocalDate until,
+
+        @Fact("What has happened to it so far, while the season is under way") @Nullable
+        Past past) {
 
     public Standing {
         stems = List.copyOf(stems);
+    }
+
+    /** A standing planting before the season. */
+    public Standing(
+            @Nullable String name,
+            String crop,
+            int plants,
+            @Nullable String method,
+            @Nullable String bed,
+            @Nullable LocalDate sown,
+            @Nullable ClockReading clock,
+            List<WrittenStems> stems,
+            @Nullable LocalDate until) {
+        this(name, crop, plants, method, bed, sown, clock, stems, until, null);
     }
 
     /** Degree-days that a planting had behind it at the end of a day. */
@@ -52,6 +69,16 @@ public record Standing(
 
             @Fact(value = "Stems", unit = "stems", min = 0, max = 10000000)
             double stems) {}
+
+    /** Whether it was pulled. */
+    public boolean isPulled() {
+        return past != null && past.pulled() != null;
+    }
+
+    /** Whether it is raised in trays in a season under way and waits to be planted out. */
+    public boolean isInTray() {
+        return past != null && bed == null;
+    }
 
     /** Whether the stems are written out. */
     public boolean isWritten() {

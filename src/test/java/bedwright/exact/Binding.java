@@ -37,6 +37,7 @@ record Binding(SmallSeason small, String... loosened) {
             case EXTRA_STOCK -> new Binding(SmallSeason.NET_THAT_CAN_BE_BOUGHT, "\"buy\": 15", "\"buy\": 0");
             case REST_YEARS -> new Binding(SmallSeason.REST_YEARS, "\"restBroken\": 6", "\"restBroken\": 0");
             case FOLLOW_ON -> new Binding(SmallSeason.FOLLOW_ON, "\"followOn\": 25", "\"followOn\": 0");
+            case CHANGES -> throw new IllegalArgumentException("Felt only in a season under way");
         };
     }
 }

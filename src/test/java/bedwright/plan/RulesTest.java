@@ -227,6 +227,28 @@ class RulesTest {
         assertSoft(family(), Rule.FOLLOW_ON, 700, 0, 5, 6);
     }
 
+    /**
+     * Monday 15 March is the first day of week 2. Of two lots in force for weeks 4 and 6 one is put in week 5 instead and
+     * one is left out: 0.50 two weeks ahead is 1 + 3 × 6/8 = 3.25 times as dear, 1.00 four weeks ahead 1 + 3 × 4/8.
+     */
+    @Test
+    @Of(Rule.CHANGES)
+    void changesOfThePlanInForceCostTheirPricesTheMoreTheNearerTheyAre() {
+        HandSeason season = new HandSeason()
+                .with(
+                        "\"outlets\": []",
+                        "\"outlets\": [], \"underWay\": {\"on\": \"2027-03-15\", \"nextNumber\": 3, \"inForce\": ["
+                                + inForce(1, "2027-03-29") + ", " + inForce(2, "2027-04-12") + "]}");
+
+        assertSoft(season, Rule.CHANGES, 163 + 250, 5);
+    }
+
+    private static String inForce(int number, String sown) {
+        return "{\"number\": " + number
+                + ", \"crop\": \"zinnia\", \"method\": \"plain\", \"bed\": \"Bed\", \"sown\": \"" + sown
+                + "\", \"pool\": 1, \"plants\": 10}";
+    }
+
     private static HandSeason family() {
         return new HandSeason()
                 .with("\"name\": \"zinnia\",", "\"name\": \"zinnia\", \"family\": \"daisies\",")

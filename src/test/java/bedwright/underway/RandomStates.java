@@ -1,0 +1,88 @@
+package bedwright.underway;
+
+import bedwright.climate.PossibleSeasons;
+import bedwright.file.SeasonFile;
+import bedwright.log.FaultyNotes;
+import bedwright.log.SeasonLog;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.plan.Search;
+import bedwright.season.KeptPlanting;
+import bedwright.season.Plan;
+import bedwright.season.Season;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/** Plans of small farms, and logs drawn at random of what may happen to them. */
+final class RandomStates {
+    private static final Map<String, Plan> PLANS = new HashMap<>();
+
+    private RandomStates() {}
+
+    /** A plan made with few moves. */
+    static synchronized Plan plan(String file) {
+        return PLANS.computeIfAbsent(file, name -> {
+            Season season = SeasonFile.read(Path.of("problems", name));
+            PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+            Search.Found found = new Search(facts, new Search.Limits(1, null, 3000L)).run(Search.nothingPlaced(facts));
+            return new Plan(
+                    1,
+                    season,
+                    new Plan.Making(1, null, 3000L, false, false),
+                    new Plan.Score(found.hard(), found.medium(), found.soft()),
+                    Outcomes.of(facts, found.places()).plantings());
+        });
+    }
+
+    /** A day of the season on which something may still be done. */
+    static LocalDate day(Plan plan, Random random) {
+        Season season = plan.began();
+        return season.starts().plusDays(random.nextInt(season.days() - 14));
+    }
+
+    /** So many notes up to a day that can be true; those that can't are left out. */
+    static SeasonLog log(Plan plan, LocalDate on, int notes, Random random) {
+        SeasonLog log = SeasonLog.EMPTY;
+        List<LocalDate> days = new ArrayList<>();
+        long length = on.toEpochDay() - plan.began().starts().toEpochDay() + 1;
+        for (int i = 0; i < notes; i++) {
+            days.add(plan.began().starts().plusDays(random.nextLong(length)));
+        }
+        days.sort(null);
+        for (LocalDate day : days) {
+            KeptPlanting planting =
+                    plan.plantings().get(random.nextInt(plan.plantings().size()));
+            try {
+                log = log.plus(plan, day + " " + note(planting, day, random) + "\n");
+            } catch (FaultyNotes e) {
+                // It can't be true after what was noted before.
+            }
+        }
+        return log;
+    }
+
+    private static String note(KeptPlanting planting, LocalDate day, Random random) {
+        int number = planting.number();
+        return switch (random.nextInt(11)) {
+            case 0 -> number + " up";
+            case 1 -> number + " pinch-stage";
+            case 2 -> number + " colour";
+            case 3 -> number + " first-stem";
+            case 4 -> number + " stands " + (20 + random.nextInt(80)) + "%";
+            case 5 ->
+                number + " lost " + random.nextInt(100) + "% "
+                        + List.of("wind", "frost", "pest", "other").get(random.nextInt(4));
+            case 6 ->
+                number + " cut " + random.nextInt(40)
+                        + List.of("", " all", " left 9").get(random.nextInt(3));
+            case 7, 8 -> number + " moved " + planting.sown().plusDays(random.nextInt(-3, 12));
+            case 9 -> number + (random.nextBoolean() ? " not-done" : " pulled");
+            default -> "say nothing";
+        };
+    }
+}

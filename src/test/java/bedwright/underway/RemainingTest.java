@@ -1,0 +1,164 @@
+package bedwright.underway;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import bedwright.climate.PossibleSeason;
+import bedwright.climate.PossibleSeasons;
+import bedwright.log.Entry;
+import bedwright.log.SeasonLog;
+import bedwright.plan.Outcome;
+import bedwright.plan.Outcomes;
+import bedwright.plan.PlanFacts;
+import bedwright.plan.Search;
+import bedwright.recheck.Recheck;
+import bedwright.recheck.Tally;
+import bedwright.season.KeptPlanting;
+import bedwright.season.Past;
+import bedwright.season.Plan;
+import bedwright.season.Season;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is left of a season under way. */
+class RemainingTest {
+
+    private static PlanFacts facts(Season season) {
+        return PlanFacts.of(season, PossibleSeasons.of(season));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void whatIsStillToComeIsAsPlannedWhereNothingWasNoted(String file) {
+        Plan plan = RandomStates.plan(file);
+        Outcome planned = Outcomes.of(facts(plan.season()), Outcomes.places(facts(plan.season()), plan.plantings()));
+        for (int week = 0; week < plan.season().weeks(); week += 3) {
+            Remaining remaining =
+                    Remaining.of(plan, SeasonLog.EMPTY, plan.season().weekStart(week));
+            PlanFacts facts = facts(remaining.season());
+            Outcome now = Outcomes.of(
+                    facts, Outcomes.places(facts, remaining.season().underWay().inForce()));
+
+            for (int w = week; w < plan.season().weeks(); w++) {
+                for (int node = 0; node < planned.stems().length; node++) {
+                    for (int k = 0; k < now.seasons(); k++) {
+                        // Lots that stand together are rounded to 1/100 stem once instead of one by one.
+                        assertThat(now.stems()[node][w][k])
+                                .as("week " + w)
+                                .isCloseTo(planned.stems()[node][w][k], within(20));
+                    }
+                }
+            }
+        }
+    }
+
+    private static int[] anyPlaces(PlanFacts facts, Random random) {
+        int[] places = Search.nothingPlaced(facts);
+        for (int p = 0; p < places.length; p++) {
+            int stock = facts.stock(p);
+            int first = facts.table().firstPlace(stock);
+            int count = facts.table().firstPlace(stock + 1) - first;
+            if (count > 0 && random.nextInt(3) > 0) {
+                places[p] = first + random.nextInt(count);
+            }
+        }
+        return places;
+    }
+
+    /** Whatever is decided from now on, what was done of the plantings stays as it was done. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void whatWasDoneBeforeTheDateKeepsItsPlaceAndDay(String file) {
+        Plan plan = RandomStates.plan(file);
+        for (int seed = 1; seed <= 8; seed++) {
+            Random random = new Random(seed);
+            LocalDate on = RandomStates.day(plan, random);
+            Remaining remaining = Remaining.of(plan, RandomStates.log(plan, on, 12, random), on);
+            Season season = remaining.season();
+            PlanFacts facts = facts(season);
+            List<KeptPlanting> any =
+                    Outcomes.of(facts, anyPlaces(facts, random)).plantings();
+            for (KeptPlanting before : season.underWay().inForce()) {
+                Integer entry = before.standing();
+                Past past =
+                        entry == null ? null : season.standing().get(entry - 1).past();
+                if (past == null) {
+                    continue;
+                }
+                for (KeptPlanting now : any) {
+                    if (entry.equals(now.standing())) {
+                        boolean isInTray = season.standing().get(entry - 1).isInTray();
+                        assertThat(now.number()).isEqualTo(before.number());
+                        assertThat(now.sown()).isEqualTo(before.sown());
+                        assertThat(isInTray || now.bed().equals(before.bed())).isTrue();
+                        assertThat(isInTray || Objects.equals(now.out(), before.out()))
+                                .isTrue();
+                    }
+                }
+            }
+            for (KeptPlanting now : any) {
+                assertThat(now.standing() == null && now.sown().isBefore(on)).isFalse();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void aLogReadInTwoHalvesSaysTheSame(String file) {
+        Plan plan = RandomStates.plan(file);
+        for (int seed = 1; seed <= 10; seed++) {
+            Random random = new Random(seed);
+            LocalDate on = RandomStates.day(plan, random);
+            SeasonLog whole = RandomStates.log(plan, on, 12, random);
+            List<String> lines = whole.entries().stream().map(Entry::line).toList();
+            int half = random.nextInt(lines.size() + 1);
+            SeasonLog halves = SeasonLog.EMPTY
+                    .plus(plan, text(lines.subList(0, half)))
+                    .plus(plan, text(lines.subList(half, lines.size())));
+
+            assertThat(Remaining.of(plan, halves, on).season())
+                    .isEqualTo(Remaining.of(plan, whole, on).season());
+        }
+    }
+
+    private static String text(List<String> lines) {
+        return lines.stream().map(line -> line + "\n").collect(Collectors.joining());
+    }
+
+    /** Plans at random places after random logs, by the planner's ledgers and by the recheck. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void theSameIsCountedByOtherCode(String file) {
+        Plan plan = RandomStates.plan(file);
+        for (int seed = 1; seed <= 8; seed++) {
+            Random random = new Random(seed);
+            LocalDate on = RandomStates.day(plan, random);
+            SeasonLog log = RandomStates.log(plan, on, 12, random);
+            Season season = Remaining.of(plan, log, on).season();
+            List<PossibleSeason> possible = PossibleSeasons.of(season);
+            PlanFacts facts = facts(season);
+            Outcome outcome = Outcomes.of(facts, anyPlaces(facts, random));
+            Tally tally = Recheck.of(season, possible, outcome.plantings());
+
+            assertThat(tally.faults()).as("seed " + seed + " on " + on).isEmpty();
+            assertThat(tally.constants().changes())
+                    .as("changes, seed " + seed)
+                    .isEqualTo(outcome.money().changes());
+            assertThat(tally.constants().followOn()
+                            + tally.constants().extraStock()
+                            + tally.constants().material())
+                    .as("constants, seed " + seed)
+                    .isEqualTo(outcome.money().followOn()
+                            + outcome.money().extraStock()
+                            + outcome.money().material());
+            assertThat(new Plan.Score(tally.hard(), tally.medium(), tally.soft()))
+                    .as("seed " + seed + " on " + on + log.entries())
+                    .isEqualTo(outcome.score());
+        }
+    }
+}

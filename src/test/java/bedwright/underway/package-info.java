@@ -1,0 +1,4 @@
+@NullMarked
+package bedwright.underway;
+
+import org.jspecify.annotations.NullMarked;
