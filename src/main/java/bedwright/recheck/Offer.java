@@ -234,7 +234,8 @@ final class Offer {
     /** Whether bed, method and time are all given; of written-out stems nobody asks for the method. */
     private static boolean isFixed(Standing standing) {
         boolean timed = standing.sown() != null || standing.clock() != null;
-        return standing.bed() != null && (standing.past() != null || standing.isWritten() || standing.method() != null && timed);
+        return standing.bed() != null
+                && (standing.past() != null || standing.isWritten() || standing.method() != null && timed);
     }
 
     private void checkPlace(Placed placed) {
