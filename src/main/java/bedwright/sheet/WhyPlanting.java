@@ -261,6 +261,7 @@ public final class WhyPlanting {
             case EXTRA_STOCK -> "nets, trays and cover to buy";
             case REST_YEARS -> "rest years broken";
             case FOLLOW_ON -> "family following itself";
+            case CHANGES -> "changes of the plan in force";
             case BED_ROOM, HOURS, CUTTING_HOURS, BENCH_ROOM, STOCK_ROOM, MUST_BE_OURS -> rule.sentence();
         };
     }
