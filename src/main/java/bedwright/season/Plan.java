@@ -1,6 +1,5 @@
 package bedwright.season;
 
-import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,11 +18,7 @@ public record Plan(
         List<KeptPlanting> plantings,
 
         @Fact("How close it comes to the best possible, if that was looked for") @Nullable
-        Closeness closeness,
-
-        @Fact("What it was made from, if it was made during the season; its season is then what was left of it")
-        @Nullable
-        During during) {
+        Closeness closeness) {
 
     public Plan {
         plantings = List.copyOf(plantings);
@@ -31,32 +26,13 @@ public record Plan(
 
     /** A plan of which nothing is said of how close it comes to the best possible. */
     public Plan(int version, Season season, Making making, Score score, List<KeptPlanting> plantings) {
-        this(version, season, making, score, plantings, null, null);
+        this(version, season, making, score, plantings, null);
     }
 
-    /** A plan made before its season. */
-    public Plan(
-            int version,
-            Season season,
-            Making making,
-            Score score,
-            List<KeptPlanting> plantings,
-            @Nullable Closeness closeness) {
-        this(version, season, making, score, plantings, closeness, null);
-    }
-
-    /** The season as it was before it began. */
-    public Season began() {
-        return during == null ? season : during.began();
-    }
-
-    /** The least number that no planting has had. */
+    /** The least number that no planting has. */
     public int nextNumber() {
         int next = 1;
         for (KeptPlanting planting : plantings) {
-            next = Math.max(next, planting.number() + 1);
-        }
-        for (KeptPlanting planting : during == null ? List.<KeptPlanting>of() : during.gone()) {
             next = Math.max(next, planting.number() + 1);
         }
         return next;
@@ -64,26 +40,7 @@ public record Plan(
 
     /** The same plan, with how close it comes to the best possible. */
     public Plan with(@Nullable Closeness how) {
-        return new Plan(version, season, making, score, plantings, how, during);
-    }
-
-    /** What a plan made during its season was made from. */
-    public record During(
-            @Fact("Day on which it was made") LocalDate on,
-
-            @Fact(value = "Lines of the season log that were known", min = 0)
-            long notes,
-
-            @Fact("The season as it was before it began") Season began,
-
-            @Fact(
-                    value = "Plantings of plans before it that are in it no more; their numbers are not used again",
-                    byDefault = "[]")
-            List<KeptPlanting> gone) {
-
-        public During {
-            gone = List.copyOf(gone);
-        }
+        return new Plan(version, season, making, score, plantings, how);
     }
 
     /** Seed and limits with which a plan was made. */

@@ -39,7 +39,7 @@ final class Begun {
 
     Begun(Plan plan, SeasonLog log, LocalDate on) {
         this.plan = plan;
-        this.whole = plan.began();
+        this.whole = plan.season();
         this.on = on;
         this.day = whole.dayOf(on);
         this.notes =

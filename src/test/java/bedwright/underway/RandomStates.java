@@ -41,7 +41,7 @@ final class RandomStates {
 
     /** A day of the season on which something may still be done. */
     static LocalDate day(Plan plan, Random random) {
-        Season season = plan.began();
+        Season season = plan.season();
         return season.starts().plusDays(random.nextInt(season.days() - 14));
     }
 
@@ -49,9 +49,9 @@ final class RandomStates {
     static SeasonLog log(Plan plan, LocalDate on, int notes, Random random) {
         SeasonLog log = SeasonLog.EMPTY;
         List<LocalDate> days = new ArrayList<>();
-        long length = on.toEpochDay() - plan.began().starts().toEpochDay() + 1;
+        long length = on.toEpochDay() - plan.season().starts().toEpochDay() + 1;
         for (int i = 0; i < notes; i++) {
-            days.add(plan.began().starts().plusDays(random.nextLong(length)));
+            days.add(plan.season().starts().plusDays(random.nextLong(length)));
         }
         days.sort(null);
         for (LocalDate day : days) {
