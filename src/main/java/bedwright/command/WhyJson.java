@@ -4,14 +4,18 @@ import bedwright.growth.Spot;
 import bedwright.plan.Alternative;
 import bedwright.plan.DemandLine;
 import bedwright.plan.Grains;
+import bedwright.plan.NotThere;
 import bedwright.plan.Outcome;
 import bedwright.plan.PlantingReasons;
 import bedwright.plan.Pressed;
 import bedwright.plan.Rule;
+import bedwright.plan.Step;
 import bedwright.plan.Tried;
+import bedwright.plan.WeekReasons;
 import bedwright.season.KindTree;
 import bedwright.season.Season;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -38,6 +42,86 @@ record WhyJson(Season season) {
         json.put(
                 "instead",
                 reasons.alternatives().stream().map(this::alternative).toList());
+        return json;
+    }
+
+    Map<String, Object> week(WeekReasons reasons) {
+        KindTree kinds = KindTree.of(season.roles());
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("version", VERSION);
+        json.put("week", season.weekStart(reasons.week()).toString());
+        json.put("kind", kinds.path(reasons.node()));
+        json.put("state", name(reasons.state()));
+        json.put(
+                "stems",
+                Arrays.stream(reasons.outcome().stems()[reasons.node()][reasons.week()])
+                        .mapToObj(stems -> stems / 100.0)
+                        .toList());
+        json.put("tried", reasons.tried());
+        List<Map<String, Object>> mends = new ArrayList<>();
+        for (WeekReasons.Mend mend : reasons.mends()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("stemsMended", mend.mended() / 100);
+            one.put("steps", steps(mend.tried()));
+            one.put("change", tried(mend.tried()));
+            mends.add(one);
+        }
+        json.put("mends", mends);
+        return json;
+    }
+
+    Map<String, Object> notThere(List<NotThere> ways) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("version", VERSION);
+        List<Map<String, Object>> all = new ArrayList<>();
+        for (NotThere way : ways) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("place", spot(way.spot()));
+            if (way.barred() != null) {
+                one.put("notOffered", name(way.barred()));
+            }
+            Tried tried = way.tried();
+            if (tried != null) {
+                one.put("steps", steps(tried));
+                one.put("change", tried(tried));
+            }
+            Tried instead = way.inPlaceOfOthers();
+            if (instead != null) {
+                Map<String, Object> roomMade = new LinkedHashMap<>();
+                roomMade.put("steps", steps(instead));
+                roomMade.put("change", tried(instead));
+                one.put("withRoomMade", roomMade);
+            }
+            all.add(one);
+        }
+        json.put("methods", all);
+        return json;
+    }
+
+    private List<Map<String, Object>> steps(Tried tried) {
+        List<Map<String, Object>> steps = new ArrayList<>();
+        for (Step step : tried.steps()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("crop", crop(step.stock()));
+            one.put("lots", step.lots());
+            Spot from = step.from();
+            Spot to = step.to();
+            if (from != null) {
+                one.put("from", spot(from));
+            }
+            if (to != null) {
+                one.put("to", spot(to));
+            }
+            steps.add(one);
+        }
+        return steps;
+    }
+
+    private Map<String, Object> spot(Spot spot) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("bed", season.allBeds().get(spot.bed()).name());
+        json.put("sown", season.weekStart(spot.sowWeek()).toString());
+        json.put("method", method(spot));
         return json;
     }
 

@@ -1,7 +1,9 @@
 package bedwright.plan;
 
+import bedwright.growth.Spot;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tries changes of a plan. Each question goes to a score that measures from the plan; what is told of a change comes
@@ -63,7 +65,12 @@ public final class Trials {
 
     /** By how much the score would be better with some plantings put at a place, or left out. */
     Search.Found gain(int[] plantings, int to) {
-        ask(plantings, to);
+        return gain(List.of(new Shift(plantings, to)));
+    }
+
+    /** The same for changes made together; no planting is in two of them. */
+    Search.Found gain(List<Shift> shifts) {
+        ask(shifts);
         Search.Found gain = new Search.Found(
                 new int[0],
                 score.hardAfter() - score.hard(),
@@ -75,25 +82,36 @@ public final class Trials {
 
     /** Tries to put some plantings of one stock that stand together at a place, or to leave them out. */
     Tried tried(int[] plantings, int to) {
-        int[] changed = places.clone();
-        for (int p : plantings) {
-            changed[p] = to;
-        }
-        Outcome after = Outcomes.exactly(facts, changed);
-        Bill more = Bill.of(ask(plantings, to), outcome, after);
-        score.forget();
-        int from = places[plantings[0]];
-        Step step = new Step(
-                facts.stock(plantings[0]),
-                plantings.length,
-                from < 0 ? null : facts.table().spot(from),
-                to < 0 ? null : facts.table().spot(to));
-        return new Tried(List.of(step), outcome, after, more);
+        return tried(List.of(new Shift(plantings, to)));
     }
 
-    private Answer ask(int[] plantings, int to) {
-        for (int p : plantings) {
-            score.put(p, to);
+    /** Tries changes made together; no planting is in two of them. */
+    Tried tried(List<Shift> shifts) {
+        int[] changed = places.clone();
+        List<Step> steps = new ArrayList<>();
+        for (Shift shift : shifts) {
+            int first = shift.plantings()[0];
+            int from = places[first];
+            steps.add(new Step(facts.stock(first), shift.plantings().length, spot(from), spot(shift.to())));
+            for (int p : shift.plantings()) {
+                changed[p] = shift.to();
+            }
+        }
+        Outcome after = Outcomes.exactly(facts, changed);
+        Bill more = Bill.of(ask(shifts), outcome, after);
+        score.forget();
+        return new Tried(steps, outcome, after, more);
+    }
+
+    private @Nullable Spot spot(int place) {
+        return place < 0 ? null : facts.table().spot(place);
+    }
+
+    private Answer ask(List<Shift> shifts) {
+        for (Shift shift : shifts) {
+            for (int p : shift.plantings()) {
+                score.put(p, shift.to());
+            }
         }
         return score.ask();
     }

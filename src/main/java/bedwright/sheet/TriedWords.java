@@ -118,7 +118,7 @@ final class TriedWords {
                 : crop(stock).name();
     }
 
-    private Method method(Spot spot) {
+    Method method(Spot spot) {
         return crop(spot.stock()).methods().get(spot.method());
     }
 

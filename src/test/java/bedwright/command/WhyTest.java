@@ -40,4 +40,36 @@ class WhyTest {
         assertThat(Ran.of("why", folder, 2, "--format", "json").out())
                 .contains("\"version\": 1", "\"withoutIt\"", "\"instead\"");
     }
+
+    @Test
+    void aWeekIsToldWithWhoAsksAndWhatGives() {
+        Ran ran = Ran.of("why", folder, "--week", "2027-07-05", "--kind", "focal");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("focal, week of ").contains("Who asks for them then", "What gives focal");
+    }
+
+    @Test
+    void whatIsNotThereIsTriedByEachMethod() {
+        Ran ran = Ran.of("why", folder, "--not", "dill", "--bed", "Open bed", "--week", "2027-05-17");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("One more lot of dill in bed Open bed").contains("Can be done");
+    }
+
+    @Test
+    void halfAQuestionIsWrongUsage() {
+        Ran ran = Ran.of("why", folder, "--week", "2027-07-05");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("--week and --kind");
+    }
+
+    @Test
+    void anUnknownKindIsToldWithThoseThereAre() {
+        Ran ran = Ran.of("why", folder, "--week", "2027-07-05", "--kind", "purple");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("No kind is named \"purple\"", "\"focal\"");
+    }
 }
