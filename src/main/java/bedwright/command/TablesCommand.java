@@ -207,6 +207,12 @@ final class TablesCommand implements Callable<Integer> {
     }
 
     private static List<Grid> grids(Path from) {
+        if (!Files.exists(from)) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    from + ": There is no such file or folder. Name a workbook, a CSV file or a folder of CSV files with"
+                            + " --read.");
+        }
         try {
             if (!Files.isDirectory(from)) {
                 return one(from);

@@ -95,6 +95,14 @@ class TablesCommandTest {
     }
 
     @Test
+    void aFileThatIsNotThereIsTold() {
+        Ran ran = Ran.of("tables", plan, "--read", temporary.resolve("none.xlsx"), "--into", season);
+
+        assertThat(ran.code()).isEqualTo(Exit.FILE_TROUBLE);
+        assertThat(ran.err()).contains("none.xlsx: There is no such file or folder.");
+    }
+
+    @Test
     void tablesWithoutAnyOfTheSeasonsAreRefused() {
         Ran ran = Ran.of("tables", plan, "--read", plan.resolve("tables/hours.csv"), "--into", season);
 
