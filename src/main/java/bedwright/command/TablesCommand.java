@@ -210,7 +210,8 @@ final class TablesCommand implements Callable<Integer> {
         if (!Files.exists(from)) {
             throw new Refusal(
                     Exit.FILE_TROUBLE,
-                    from + ": There is no such file or folder. Name a workbook, a CSV file or a folder of CSV files with"
+                    from
+                            + ": There is no such file or folder. Name a workbook, a CSV file or a folder of CSV files with"
                             + " --read.");
         }
         try {
