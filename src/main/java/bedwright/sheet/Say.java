@@ -60,7 +60,8 @@ public final class Say {
 
     /** Minutes as hours and minutes: "1:05". */
     static String clock(long minutes) {
-        return whole(minutes / 60) + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+        long hours = minutes / 60;
+        return whole(hours) + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
     }
 
     /** Millimetres in the lengths of the season file, metres or feet, without unit. */

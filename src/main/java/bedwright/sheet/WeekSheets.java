@@ -20,7 +20,6 @@ import java.util.Map;
 public final class WeekSheets {
     private final WeekFacts facts;
     private final Season season;
-    private final Say say;
     private final WeekJobs jobs;
     private final WeekStems stems;
     private final WeekWatch watch;
@@ -35,7 +34,6 @@ public final class WeekSheets {
     public WeekSheets(SheetFacts facts, Delays delays) {
         this.facts = WeekFacts.of(facts);
         this.season = facts.season();
-        this.say = new Say(season);
         this.jobs = new WeekJobs(this.facts, delays);
         this.stems = new WeekStems(this.facts);
         this.watch = new WeekWatch(this.facts);

@@ -186,14 +186,14 @@ class StretchesTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void noTwoPlantingsShareAStretchInAWeekHoweverTheyCome(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        long length = 20_000 + random.nextInt(20_000);
+        long length = 20_000L + random.nextInt(20_000);
         int weeks = 30;
         long[] used = new long[weeks];
         List<Stretches.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
             int from = random.nextInt(weeks);
             int to = Math.min(weeks, from + 1 + random.nextInt(14));
-            long amount = 500 + random.nextInt(9_000);
+            long amount = 500L + random.nextInt(9_000);
             if (LongStream.of(used).skip(from).limit(to - from).allMatch(there -> there + amount <= length)) {
                 for (int w = from; w < to; w++) {
                     used[w] += amount;
