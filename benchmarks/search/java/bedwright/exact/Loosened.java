@@ -78,6 +78,9 @@ final class Loosened {
             }
             case REST_YEARS -> ((ObjectNode) tree.get("rotation")).put("restBroken", 0);
             case FOLLOW_ON -> ((ObjectNode) tree.get("rotation")).put("followOn", 0);
+            case CHANGES -> {
+                // None of these seasons has begun.
+            }
         }
         return tree.toString().equals(before) ? Optional.empty() : Optional.of(SmallSeasons.season(tree));
     }

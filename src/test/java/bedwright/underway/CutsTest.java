@@ -8,6 +8,7 @@ import bedwright.log.SeasonLog;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.time.LocalDate;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** What cut notes say of the stems still to come: (cut + left + k) / (expected so far + k), season model, section 9. */
@@ -28,13 +29,13 @@ class CutsTest {
                 longest = state;
             }
         }
-        return java.util.Objects.requireNonNull(longest);
+        return Objects.requireNonNull(longest);
     }
 
     private static int weeks(PlantingState state) {
         int weeks = 0;
         for (int w = 0; w < SEASON.weeks(); w++) {
-            weeks += mean(state.expected(), w) > 0 ? 1 : 0;
+            weeks += mean(prospect(state), w) > 0 ? 1 : 0;
         }
         return weeks;
     }
@@ -48,6 +49,10 @@ class CutsTest {
                 .filter(state -> state.number() == CUT_LONG.number())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static Prospect prospect(PlantingState state) {
+        return Objects.requireNonNull(state.expected());
     }
 
     private static double mean(Prospect prospect, int week) {
@@ -70,7 +75,7 @@ class CutsTest {
 
     private static int firstWeek() {
         int week = 0;
-        while (mean(CUT_LONG.expected(), week) == 0) {
+        while (mean(prospect(CUT_LONG), week) == 0) {
             week++;
         }
         return week;
@@ -80,7 +85,7 @@ class CutsTest {
     private static String weekly(int weeks, double part, boolean saysLeft) {
         StringBuilder notes = new StringBuilder();
         for (int w = firstWeek(); w < firstWeek() + weeks; w++) {
-            long ready = Math.round(mean(CUT_LONG.expected(), w));
+            long ready = Math.round(mean(prospect(CUT_LONG), w));
             long cut = Math.round(part * ready);
             notes.append(SEASON.weekStart(w).plusDays(6))
                     .append(' ')
@@ -121,22 +126,22 @@ class CutsTest {
 
     @Test
     void aWeekLateWithItsFirstStemNotedIsLateNotPoor() {
-        Prospect usual = CUT_LONG.expected();
+        Prospect usual = prospect(CUT_LONG);
         LocalDate late = SEASON.dateOf(usual.firstCut() + 7);
         PlantingState state = of(on(late.plusDays(1), late + " " + CUT_LONG.number() + " first-stem\n"));
 
         assertThat(state.factor()).isEqualTo(1);
-        assertThat(state.expected().firstCut()).isEqualTo(usual.firstCut() + 7);
-        assertThat(state.expected().firstCuts()).containsOnly(usual.firstCut() + 7);
-        assertThat(all(state.expected())).isGreaterThan(0.85 * all(usual));
+        assertThat(prospect(state).firstCut()).isEqualTo(usual.firstCut() + 7);
+        assertThat(prospect(state).firstCuts()).containsOnly(usual.firstCut() + 7);
+        assertThat(all(prospect(state))).isGreaterThan(0.85 * all(usual));
     }
 
     @Test
     void aWeekLateAndCutInFullFromThenOnIsNotPoorEither() {
-        LocalDate late = SEASON.dateOf(CUT_LONG.expected().firstCut() + 7);
+        LocalDate late = SEASON.dateOf(prospect(CUT_LONG).firstCut() + 7);
         String first = late + " " + CUT_LONG.number() + " first-stem\n";
         PlantingState before = of(on(late.plusDays(7), first));
-        double soFar = new Cuts(SEASON, before.expected()).soFar(late.plusDays(6));
+        double soFar = new Cuts(SEASON, prospect(before)).soFar(late.plusDays(6));
         String cut = late.plusDays(6) + " " + CUT_LONG.number() + " cut " + Math.round(soFar) + " all\n";
 
         assertThat(of(on(late.plusDays(7), first + cut)).factor()).isCloseTo(1, within(0.05));

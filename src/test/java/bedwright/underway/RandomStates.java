@@ -58,7 +58,7 @@ final class RandomStates {
             KeptPlanting planting =
                     plan.plantings().get(random.nextInt(plan.plantings().size()));
             try {
-                log = log.plus(plan, day + " " + note(planting, day, random) + "\n");
+                log = log.plus(plan, day + " " + note(planting, random) + "\n");
             } catch (FaultyNotes e) {
                 // It can't be true after what was noted before.
             }
@@ -66,7 +66,7 @@ final class RandomStates {
         return log;
     }
 
-    private static String note(KeptPlanting planting, LocalDate day, Random random) {
+    private static String note(KeptPlanting planting, Random random) {
         int number = planting.number();
         return switch (random.nextInt(11)) {
             case 0 -> number + " up";

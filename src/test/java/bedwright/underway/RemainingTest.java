@@ -17,6 +17,7 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Past;
 import bedwright.season.Plan;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -42,7 +43,7 @@ class RemainingTest {
                     Remaining.of(plan, SeasonLog.EMPTY, plan.season().weekStart(week));
             PlanFacts facts = facts(remaining.season());
             Outcome now = Outcomes.of(
-                    facts, Outcomes.places(facts, remaining.season().underWay().inForce()));
+                    facts, Outcomes.places(facts, underWay(remaining.season()).inForce()));
 
             for (int w = week; w < plan.season().weeks(); w++) {
                 for (int node = 0; node < planned.stems().length; node++) {
@@ -83,11 +84,11 @@ class RemainingTest {
             PlanFacts facts = facts(season);
             List<KeptPlanting> any =
                     Outcomes.of(facts, anyPlaces(facts, random)).plantings();
-            for (KeptPlanting before : season.underWay().inForce()) {
+            for (KeptPlanting before : underWay(season).inForce()) {
                 Integer entry = before.standing();
                 Past past =
                         entry == null ? null : season.standing().get(entry - 1).past();
-                if (past == null) {
+                if (entry == null || past == null) {
                     continue;
                 }
                 for (KeptPlanting now : any) {
@@ -160,5 +161,9 @@ class RemainingTest {
                     .as("seed " + seed + " on " + on + log.entries())
                     .isEqualTo(outcome.score());
         }
+    }
+
+    private static UnderWay underWay(Season season) {
+        return Objects.requireNonNull(season.underWay());
     }
 }
