@@ -1,19 +1,25 @@
 package bedwright.plan;
 
 import bedwright.file.SeasonFile;
+import bedwright.season.BedBlock;
+import bedwright.season.Crop;
 import bedwright.season.KindTree;
 import bedwright.season.Labour;
 import bedwright.season.Lots;
+import bedwright.season.Method;
 import bedwright.season.Order;
 import bedwright.season.Promise;
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.season.Standing;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
@@ -83,6 +89,28 @@ enum ProblemFamily {
         return draft.season();
     }
 
+    /** The largest share of a bed of a block that is taken by what stands when the season begins or is written to stand. */
+    private static double standingShare(Season farm, BedBlock block) {
+        Map<String, Double> metres = new HashMap<>();
+        for (Standing standing : farm.standing()) {
+            for (Crop crop : farm.crops()) {
+                for (Method method : crop.methods()) {
+                    if (crop.name().equals(standing.crop()) && method.name().equals(standing.method())) {
+                        metres.merge(
+                                String.valueOf(standing.bed()),
+                                standing.plants() * method.spacing() / method.rows(),
+                                Double::sum);
+                    }
+                }
+            }
+        }
+        return farm.allBeds().stream()
+                .filter(bed -> bed.block() == block)
+                .mapToDouble(bed -> metres.getOrDefault(bed.name(), 0.0) / block.length())
+                .max()
+                .orElse(0);
+    }
+
     private SeasonDraft grown(Season farm, RandomGenerator random) {
         SeasonDraft draft = new SeasonDraft(farm);
         switch (this) {
@@ -91,7 +119,7 @@ enum ProblemFamily {
             case DEMO_X16 -> draft = Fields.of(farm, 16, random);
             case TIGHT_BEDS ->
                 draft.beds = farm.beds().stream()
-                        .map(block -> Amounts.ofLength(block, BEDS_LEFT))
+                        .map(block -> Amounts.ofLength(block, Math.max(BEDS_LEFT, standingShare(farm, block))))
                         .toList();
             case TIGHT_HOURS -> draft.labour = fewHours(farm);
             case TIGHT_NETS -> draft.stock = Amounts.withNets(farm.stock(), metres -> metres * NETS_LEFT);

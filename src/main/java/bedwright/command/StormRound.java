@@ -1,6 +1,8 @@
 package bedwright.command;
 
+import bedwright.climate.Gust;
 import bedwright.climate.PossibleSeason;
+import bedwright.climate.PossibleSeasons;
 import bedwright.growth.Blown;
 import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
@@ -45,7 +47,7 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
      * One planting that stood.
      *
      * @param blown what the gust was likely to do
-     * @param toCome stems still to come of it in a usual season, this week's included
+     * @param toCome stems that were still to come of it without the storm in a usual season, this week's included
      * @param isCut whether it is in cut that week
      */
     record Stop(KeptPlanting planting, Blown blown, double toCome, boolean isCut) {}
@@ -53,11 +55,14 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
     /**
      * All plantings above ground that day, the most exposed first: by the gust at their bed, then by what it was likely to
      * lay flat; so neighbours in one lee follow one another.
+     *
+     * @param stormy a season as usual but for the gust
      */
-    static List<Stop> of(Plan plan, PossibleSeason usual) {
+    static List<Stop> of(Plan plan, PossibleSeason stormy) {
         Season season = plan.season();
-        Prospects prospects = Prospects.of(season, List.of(usual));
-        var gust = usual.gusts().getFirst();
+        Prospects blowing = Prospects.of(season, List.of(stormy));
+        Prospects prospects = Prospects.of(season, List.of(PossibleSeasons.usualWith(season, List.of())));
+        Gust gust = stormy.gusts().getFirst();
         int week = Math.floorDiv(gust.day(), 7);
         List<Stop> stops = new ArrayList<>();
         for (KeptPlanting planting : plan.plantings()) {
@@ -67,7 +72,7 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
             }
             Prospect prospect = prospects.expect(planting);
             boolean stands = Math.floorDiv(prospect.groundDay(), 7) <= week && week < prospect.heldTo();
-            Blown blown = prospects.blown(planting, gust);
+            Blown blown = blowing.blown(planting, gust);
             if (stands && blown.height() > 0) {
                 double[] weeks = stems(prospect, planting.lots());
                 double toCome = Arrays.stream(weeks, week, weeks.length).sum();
