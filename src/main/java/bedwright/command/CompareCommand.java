@@ -2,6 +2,7 @@ package bedwright.command;
 
 import bedwright.compare.Comparison;
 import bedwright.compare.FreshSeasons;
+import bedwright.compare.OneMore;
 import bedwright.file.SeasonFile;
 import bedwright.file.StrategiesFile;
 import bedwright.season.Season;
@@ -9,10 +10,13 @@ import bedwright.season.Strategies;
 import bedwright.sheet.ComparisonData;
 import bedwright.sheet.ComparisonSheet;
 import bedwright.sheet.ComparisonWords;
+import bedwright.sheet.OneMoreWords;
 import bedwright.sheet.Summary;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -37,6 +41,7 @@ import picocli.CommandLine.Spec;
             "Every plan is kept as it is made: after Ctrl-C the same command goes on where it was broken off.",
             "",
             "  target/bedwright compare problems/first-bed.json benchmarks/strategies/first-bed.json --moves 20000",
+            "  target/bedwright compare problems/first-bed.json --worth --moves 20000",
             "",
             "What a file of strategies can say: target/bedwright schema strategies"
         })
@@ -48,6 +53,9 @@ final class CompareCommand implements Callable<Integer> {
     private static final int WIDTH = 100;
 
     private static final double USUAL_SECONDS = 30;
+    /** Steps in which prices are looked for. */
+    private static final long PRICE_STEPS = 1500;
+
     private static final int MOST_SEASONS = 5000;
     private static final int MOST_SEARCHES = 50;
 
@@ -57,8 +65,19 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "SEASON", description = "The season file.")
     private Path file = Path.of("");
 
-    @Parameters(index = "1", paramLabel = "STRATEGIES", description = "The file of strategies.")
-    private Path strategyFile = Path.of("");
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "STRATEGIES",
+            description = "The file of strategies; left out with --worth.")
+    private @Nullable Path strategyFile;
+
+    @Option(
+            names = "--worth",
+            description = "Instead of strategies of a file: the season with one bed more of each kind, some more net,"
+                    + " bench, hours or windbreak, and with each crop left out, ranked by what that is worth. It plans"
+                    + " the season once for each, several times: take a long pause, or a short --time.")
+    private boolean worth;
 
     @Option(
             names = "--out",
@@ -108,8 +127,16 @@ final class CompareCommand implements Callable<Integer> {
         if (fresh < FreshSeasons.FEWEST || fresh > MOST_SEASONS) {
             throw usage("--judge-on takes " + FreshSeasons.FEWEST + " to " + MOST_SEASONS + " seasons, not " + fresh);
         }
-        Strategies strategies = StrategiesFile.read(strategyFile, season);
-        Path named = out == null ? Path.of("comparisons", name(file) + "-" + name(strategyFile)) : out;
+        if (worth == (strategyFile != null)) {
+            throw usage(worth
+                    ? "--worth has its own strategies: leave " + strategyFile + " away"
+                    : "What is to be compared? Name a file of strategies after the season, or say --worth");
+        }
+        List<OneMore> more = worth ? OneMore.of(season) : List.of();
+        Strategies strategies =
+                strategyFile == null ? OneMore.strategies(season, more) : StrategiesFile.read(strategyFile, season);
+        String asked = strategyFile == null ? "worth" : name(strategyFile);
+        Path named = out == null ? Path.of("comparisons", name(file) + "-" + asked) : out;
         ComparisonFolder folder = new ComparisonFolder(named, strategies);
         folder.mustBeWritable();
         PrintWriter err = spec.commandLine().getErr();
@@ -129,7 +156,7 @@ final class CompareCommand implements Callable<Integer> {
         Runtime.getRuntime().addShutdownHook(hook);
         try {
             run.plan();
-            return run.made() < run.all() ? broken(run, err) : finish(run, strategies, folder);
+            return run.made() < run.all() ? broken(run, err) : finish(run, strategies, more, folder);
         } finally {
             kept.countDown();
             if (!run.isStopped()) {
@@ -144,13 +171,16 @@ final class CompareCommand implements Callable<Integer> {
         return Exit.INTERRUPTED;
     }
 
-    private int finish(CompareRun run, Strategies strategies, ComparisonFolder folder) {
+    private int finish(CompareRun run, Strategies strategies, List<OneMore> more, ComparisonFolder folder) {
         Comparison comparison = run.judged(fresh);
+        List<Summary.Part> parts = more.isEmpty()
+                ? List.of()
+                : OneMoreWords.of(comparison, more, run.prices(PRICE_STEPS), run.earnings(fresh));
         Map<String, String> results = new LinkedHashMap<>();
         String json = ComparisonData.json(comparison);
         results.put("seasons.csv", ComparisonData.seasonsCsv(comparison));
         results.put("strategies.csv", ComparisonData.strategiesCsv(comparison));
-        results.put("comparison.html", ComparisonSheet.html(comparison));
+        results.put("comparison.html", ComparisonSheet.html(comparison, parts));
         results.put("results.json", json);
         folder.write(strategies, results);
         PrintWriter screen = spec.commandLine().getOut();
@@ -158,7 +188,9 @@ final class CompareCommand implements Callable<Integer> {
             screen.print(json);
             screen.flush();
         } else {
-            screen.println(Summary.text(ComparisonWords.of(comparison), WIDTH));
+            List<Summary.Part> all = new ArrayList<>(parts);
+            all.addAll(ComparisonWords.of(comparison));
+            screen.println(Summary.text(all, WIDTH));
             screen.println("The comparison sheet lies at " + folder.sheet());
         }
         return run.breaksARule() ? Exit.RULE_BROKEN : Exit.DONE;

@@ -3,15 +3,18 @@ package bedwright.command;
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.compare.Comparison;
+import bedwright.compare.CropEarnings;
 import bedwright.compare.FreshSeasons;
 import bedwright.compare.Judge;
 import bedwright.compare.Judged;
 import bedwright.compare.RuleOfThumb;
 import bedwright.compare.SearchSeeds;
 import bedwright.compare.Way;
+import bedwright.plan.BestPossible;
 import bedwright.plan.Outcome;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
+import bedwright.plan.PriceSearch;
 import bedwright.plan.Search;
 import bedwright.season.Changes;
 import bedwright.season.Plan;
@@ -206,6 +209,23 @@ final class CompareRun {
                 fresh.size(),
                 (System.nanoTime() - began) / NANOS);
         return new Comparison(season, strategies, effort, ways);
+    }
+
+    /** What the prices of the season as it stands estimate; looked for anew, in so many steps. */
+    List<Plan.Worth> prices(long steps) {
+        err.println("Looking for prices …");
+        Plan first = plans.getFirst().getFirst();
+        PlanFacts facts = PlanFacts.of(seasons.getFirst(), PossibleSeasons.of(seasons.getFirst()));
+        PriceSearch prices = new PriceSearch(facts, -first.score().medium());
+        prices.run(steps, this::isStopped);
+        return BestPossible.closeness(facts, first.score(), prices.kept(), prices.steps(), null)
+                .worths();
+    }
+
+    /** What crops earn in the first plan of the first strategy. */
+    List<CropEarnings> earnings(int count) {
+        return CropEarnings.of(
+                seasons.getFirst(), plans.getFirst().getFirst().plantings(), FreshSeasons.of(season, count));
     }
 
     /** Whether some plan breaks a hard rule. */

@@ -16,12 +16,17 @@ public final class ComparisonSheet {
 
     /** The page as HTML that is well-formed XML too. The same comparison gives the same text. */
     public static String html(Comparison comparison) {
+        return html(comparison, List.of());
+    }
+
+    /** Likewise, with parts in front of all others. */
+    public static String html(Comparison comparison, List<Summary.Part> inFront) {
         StringOutput out = new StringOutput();
-        TemplateEngine.createPrecompiled(ContentType.Html).render("comparison.jte", page(comparison), out);
+        TemplateEngine.createPrecompiled(ContentType.Html).render("comparison.jte", page(comparison, inFront), out);
         return out.toString();
     }
 
-    private static ComparisonPage page(Comparison comparison) {
+    private static ComparisonPage page(Comparison comparison, List<Summary.Part> inFront) {
         Season season = comparison.season();
         TimeAxis axis = new TimeAxis(season);
         List<SheetPage.BandFigure> bands = new ArrayList<>();
@@ -37,7 +42,8 @@ public final class ComparisonSheet {
         if (comparison.ways().size() > 2) {
             sections.add(new SheetPage.Section("pairs", "Each against each", tables.pairs(), true));
         }
-        List<Summary.Part> parts = ComparisonWords.of(comparison);
+        List<Summary.Part> parts = new ArrayList<>(inFront);
+        parts.addAll(ComparisonWords.of(comparison));
         String about = comparison.strategies().about();
         return new ComparisonPage(
                 comparison.strategies().name(),
