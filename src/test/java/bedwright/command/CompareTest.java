@@ -137,6 +137,35 @@ class CompareTest {
                 .isEqualTo(Exit.USAGE);
     }
 
+    @Test
+    void worthRanksOneMoreOfEachThingAndSaysWhatCropsEarn() {
+        Ran ran = Ran.of(
+                "compare",
+                FIRST,
+                "--worth",
+                "--moves",
+                200,
+                "--searches",
+                2,
+                "--judge-on",
+                200,
+                "--out",
+                temporary.resolve("worth"));
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("What one more would be worth, best first", "“one bed more of Open bed”: +")
+                .contains("“without dill”: −", "dill: €")
+                .contains("the prices of the best possible estimate");
+        assertThat(temporary.resolve("worth/comparison.html")).content().contains("What each crop earns");
+    }
+
+    @Test
+    void eitherAFileOrWorthIsAsked() throws IOException {
+        assertThat(Ran.of("compare", FIRST).code()).isEqualTo(Exit.USAGE);
+        assertThat(Ran.of("compare", FIRST, strategies(PLAIN, SOWN), "--worth").code()).isEqualTo(Exit.USAGE);
+    }
+
     /**
      * The farmer's problem (Birge and Louveaux, Introduction to Stochastic Programming, the example of chapter 1): the plan
      * for all three seasons leaves 108,390 in the mean, that for mean yields 107,240; 1,150 is what planning with
