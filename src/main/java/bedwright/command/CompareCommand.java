@@ -128,9 +128,10 @@ final class CompareCommand implements Callable<Integer> {
             throw usage("--judge-on takes " + FreshSeasons.FEWEST + " to " + MOST_SEASONS + " seasons, not " + fresh);
         }
         if (worth == (strategyFile != null)) {
-            throw usage(worth
-                    ? "--worth has its own strategies: leave " + strategyFile + " away"
-                    : "What is to be compared? Name a file of strategies after the season, or say --worth");
+            throw usage(
+                    worth
+                            ? "--worth has its own strategies: leave " + strategyFile + " away"
+                            : "What is to be compared? Name a file of strategies after the season, or say --worth");
         }
         List<OneMore> more = worth ? OneMore.of(season) : List.of();
         Strategies strategies =

@@ -26,7 +26,8 @@ public record CropEarnings(String crop, double money, double room, double work) 
         int[] places = Outcomes.places(facts, plan);
         Outcome whole = Outcomes.of(facts, places);
         List<CropEarnings> all = new ArrayList<>();
-        for (String crop : season.pool().stream().map(lots -> lots.crop()).distinct().toList()) {
+        for (String crop :
+                season.pool().stream().map(lots -> lots.crop()).distinct().toList()) {
             int[] without = places.clone();
             boolean isPlanted = false;
             for (int p = 0; p < without.length; p++) {

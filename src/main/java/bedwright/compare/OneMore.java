@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param of how many of what a grower counts: beds, m, cells, hours a week; 0 for a crop left out
  * @param unit what one of these is called
  */
-public record OneMore(
-        Strategy strategy, @Nullable Thing thing, String name, double amount, double of, String unit) {
+public record OneMore(Strategy strategy, @Nullable Thing thing, String name, double amount, double of, String unit) {
     private static final double METRES = 20;
     private static final int CELLS = 200;
     private static final double HOURS = 4;
@@ -85,8 +84,7 @@ public record OneMore(
         if (!season.windbreaks().isEmpty()) {
             all.add(new OneMore(windbreak(season), null, "", BREAK, BREAK, "metre"));
         }
-        List<String> crops =
-                season.pool().stream().map(Lots::crop).distinct().toList();
+        List<String> crops = season.pool().stream().map(Lots::crop).distinct().toList();
         for (String crop : crops.size() > 1 ? crops : List.<String>of()) {
             all.add(new OneMore(
                     changed("without " + crop, List.of(Ways.crops(crop)), List.of(), List.of(), null),
@@ -110,28 +108,11 @@ public record OneMore(
     private static Strategy changed(
             String name, List<Ways> barred, List<MoreBeds> beds, List<MoreNet> nets, @Nullable Integer bench) {
         return new Strategy(
-                name,
-                null,
-                barred,
-                List.of(),
-                null,
-                null,
-                null,
-                false,
-                beds,
-                nets,
-                bench,
-                null,
-                null,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
+                name, null, barred, List.of(), null, null, null, false, beds, nets, bench, null, null, List.of(),
+                List.of(), List.of(), List.of(), List.of());
     }
 
-    private static Strategy with(
-            String name, List<MoreHours> own, List<MoreHours> hired, List<Windbreak> windbreaks) {
+    private static Strategy with(String name, List<MoreHours> own, List<MoreHours> hired, List<Windbreak> windbreaks) {
         return new Strategy(
                 name,
                 null,
@@ -163,8 +144,7 @@ public record OneMore(
         double east = first.to().x() - first.from().x();
         double north = first.to().y() - first.from().y();
         double length = Math.max(Math.hypot(east, north), 1e-6);
-        Point end =
-                new Point(first.to().x() + BREAK * east / length, first.to().y() + BREAK * north / length);
+        Point end = new Point(first.to().x() + BREAK * east / length, first.to().y() + BREAK * north / length);
         Windbreak more = new Windbreak(first.name() + ", longer", first.to(), end, first.height(), first.density());
         return with("20 m more of " + first.name(), List.of(), List.of(), List.of(more));
     }

@@ -17,13 +17,11 @@ import java.util.OptionalDouble;
 public final class OneMoreWords {
     private static final double MILLIMETRES = 1000;
 
-    private final Comparison comparison;
     private final Season season;
     private final Say say;
 
-    private OneMoreWords(Comparison comparison) {
-        this.comparison = comparison;
-        this.season = comparison.season();
+    private OneMoreWords(Season season) {
+        this.season = season;
         this.say = new Say(season);
     }
 
@@ -38,7 +36,7 @@ public final class OneMoreWords {
      */
     public static List<Summary.Part> of(
             Comparison comparison, List<OneMore> all, List<Plan.Worth> prices, List<CropEarnings> crops) {
-        OneMoreWords words = new OneMoreWords(comparison);
+        OneMoreWords words = new OneMoreWords(comparison.season());
         List<Ranked> ranked = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             Way way = comparison.ways().get(i + 1);
@@ -100,12 +98,14 @@ public final class OneMoreWords {
 
     private List<String> earns(List<CropEarnings> crops) {
         List<String> lines = new ArrayList<>();
-        lines.add("What a plan brings with a crop's plantings more than with just them left out, after all they cost; one"
-                + " plan of the season as it stands, on the same fresh seasons.");
+        lines.add(
+                "What a plan brings with a crop's plantings more than with just them left out, after all they cost; one"
+                        + " plan of the season as it stands, on the same fresh seasons.");
         crops.stream()
                 .sorted(Comparator.comparingDouble(crop -> -crop.money() / Math.max(1, crop.room())))
                 .forEach(crop -> lines.add(crop.crop() + ": " + say.money(crop.money()) + " a season; "
-                        + exact(crop.money() * MILLIMETRES / Math.max(1, crop.room())) + " a metre and week in the bed, "
+                        + exact(crop.money() * MILLIMETRES / Math.max(1, crop.room()))
+                        + " a metre and week in the bed, "
                         + (crop.work() > 0
                                 ? exact(crop.money() * Grains.TICKS_AN_HOUR / crop.work()) + " an hour beyond its pay."
                                 : "no work.")));

@@ -163,7 +163,8 @@ class CompareTest {
     @Test
     void eitherAFileOrWorthIsAsked() throws IOException {
         assertThat(Ran.of("compare", FIRST).code()).isEqualTo(Exit.USAGE);
-        assertThat(Ran.of("compare", FIRST, strategies(PLAIN, SOWN), "--worth").code()).isEqualTo(Exit.USAGE);
+        assertThat(Ran.of("compare", FIRST, strategies(PLAIN, SOWN), "--worth").code())
+                .isEqualTo(Exit.USAGE);
     }
 
     /**

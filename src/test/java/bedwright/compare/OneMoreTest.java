@@ -34,15 +34,21 @@ class OneMoreTest {
         Season season = SeasonFile.read(Path.of("problems", name + ".json"));
         Strategies tried = OneMore.strategies(season, OneMore.of(season));
 
-        assertThat(StrategiesFile.parse("worth", StrategiesFile.bytes(tried), season)).isEqualTo(tried);
+        assertThat(StrategiesFile.parse("worth", StrategiesFile.bytes(tried), season))
+                .isEqualTo(tried);
     }
 
     @Test
     void everyCropAndEveryBlockOfBedsIsTried() {
-        List<String> names = OneMore.of(FIRST).stream().map(one -> one.strategy().name()).toList();
+        List<String> names =
+                OneMore.of(FIRST).stream().map(one -> one.strategy().name()).toList();
 
         assertThat(names).contains("one bed more of Fence bed", "one bed more of Open bed");
-        assertThat(names).containsAll(FIRST.pool().stream().map(Lots::crop).map(crop -> "without " + crop).toList());
+        assertThat(names)
+                .containsAll(FIRST.pool().stream()
+                        .map(Lots::crop)
+                        .map(crop -> "without " + crop)
+                        .toList());
     }
 
     /** Caution is bold, so the recheck's score is the sum of the seasons' money: it counts with and without a crop. */
