@@ -183,6 +183,11 @@ public final class ProspectTable {
         return way(method[place], until[place]);
     }
 
+    /** The method of a way. */
+    public static int methodOf(int way) {
+        return way % METHODS;
+    }
+
     /** The same for a method and a last week, or {@link #TO_ITS_END}. */
     public static int way(int method, int until) {
         return method + METHODS * (until + 1);

@@ -234,6 +234,11 @@ public record Season(
                 how);
     }
 
+    /** The same season, otherwise under way. */
+    public Season with(UnderWay how) {
+        return begun(how, beds, labour, pool, standing, outlets, orders);
+    }
+
     /** The same season with another caution. */
     public Season with(Caution other) {
         return with(units, site, other, possible, pool);
