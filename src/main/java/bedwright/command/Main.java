@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
             CropsCommand.class,
             WeatherCommand.class,
             NoteCommand.class,
+            SofarCommand.class,
             StormCommand.class,
             PromiseCommand.class,
             StillCommand.class,

@@ -1,10 +1,10 @@
 package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
-import bedwright.file.SaidDay;
 import bedwright.growth.Prospect;
 import bedwright.log.FaultyNotes;
 import bedwright.log.LogFile;
+import bedwright.log.SaidDay;
 import bedwright.log.SeasonLog;
 import bedwright.plan.DemandLine;
 import bedwright.plan.InForce;
@@ -20,7 +20,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -67,11 +69,11 @@ final class SofarCommand implements Callable<Integer> {
         PlanFolder plans = PlanFolder.at(folder);
         Plan plan = plans.read();
         SeasonLog log = log(plans, plan);
-        LocalDate day = day(plan.began(), on, spec);
+        LocalDate day = day(plan.season(), on, spec);
         Remaining now = Remaining.of(plan, log, day);
-        Remaining planned = Remaining.of(plan, known(plan, log), day);
+        Remaining planned = Remaining.of(plan, SeasonLog.EMPTY, day);
         PrintWriter out = spec.commandLine().getOut();
-        out.println(plan.began().name() + " on " + Words.date(day));
+        out.println(plan.season().name() + " on " + Words.date(day));
         out.println();
         plantings(out, now);
         out.println();
@@ -109,14 +111,6 @@ final class SofarCommand implements Callable<Integer> {
         }
     }
 
-    /** The notes that were known when the plan was made. */
-    private static SeasonLog known(Plan plan, SeasonLog log) {
-        Plan.During during = plan.during();
-        long lines = during == null ? 0 : during.notes();
-        return new SeasonLog(
-                log.entries().stream().filter(entry -> entry.number() <= lines).toList(), (int) lines, "");
-    }
-
     private static void plantings(PrintWriter out, Remaining now) {
         out.printf(
                 Locale.ROOT,
@@ -133,7 +127,6 @@ final class SofarCommand implements Callable<Integer> {
         int week = now.season().firstWeek();
         for (PlantingState state : now.states()) {
             Prospect expected = state.expected();
-            boolean gives = expected != null && state.stage() != PlantingState.Stage.OVER;
             out.printf(
                     Locale.ROOT,
                     "%4d  %-26.26s %-12.12s %-12s %6d %-9s %-13s %8d %9s%n",
@@ -147,7 +140,9 @@ final class SofarCommand implements Callable<Integer> {
                             ? "–"
                             : Words.day(now.season(), expected.firstCut()),
                     state.cut(),
-                    gives ? String.valueOf(Math.round(Weeks.mean(expected, week, state.factor()))) : "–");
+                    expected == null || state.stage() == PlantingState.Stage.OVER
+                            ? "–"
+                            : String.valueOf(Math.round(Weeks.mean(expected, week, state.factor()))));
         }
         out.println("Stems to come are the mean of the possible seasons, from this week on. A stand with a ~ is what is"
                 + " left as noted, of those expected; without one it was counted.");
@@ -182,23 +177,16 @@ final class SofarCommand implements Callable<Integer> {
         int last = Math.min(season.weeks(), season.firstWeek() + WEEKS);
         for (int w = season.firstWeek(); w < last; w++) {
             boolean isPromised = false;
-            for (DemandLine line : outcome.demand()) {
-                if (line.promise() == DemandLine.Promise.NOTHING || line.asked()[w] == 0) {
-                    continue;
-                }
-                double ours = 0;
-                for (int got : outcome.served()[line.index()][w]) {
-                    ours += got / 100.0 / outcome.seasons();
-                }
-                double asked = line.asked()[w] / 100.0;
-                long missing = Math.round(asked - ours);
+            for (Map.Entry<String, double[]> of : promised(outcome, w).entrySet()) {
+                double[] stems = of.getValue();
+                long missing = Math.round(stems[0] - stems[1]);
                 out.printf(
                         Locale.ROOT,
                         "%-12s %-30.30s %9d %9d %9s%n",
                         isPromised ? "" : Words.date(season.weekStart(w)),
-                        line.name(),
-                        Math.round(asked),
-                        Math.round(ours),
+                        of.getKey(),
+                        Math.round(stems[0]),
+                        Math.round(stems[1]),
                         missing > 0 ? String.valueOf(missing) : "–");
                 isPromised = true;
             }
@@ -210,6 +198,22 @@ final class SofarCommand implements Callable<Integer> {
                     "",
                     leftOver(outcome, w));
         }
+    }
+
+    /** By whom it is promised to, in their order: stems promised in a week, and how many of them are ours in the mean. */
+    private static Map<String, double[]> promised(Outcome outcome, int week) {
+        Map<String, double[]> promised = new LinkedHashMap<>();
+        for (DemandLine line : outcome.demand()) {
+            if (line.promise() == DemandLine.Promised.NOTHING || line.asked()[week] == 0) {
+                continue;
+            }
+            double[] stems = promised.computeIfAbsent(line.name(), name -> new double[2]);
+            stems[0] += line.asked()[week] / 100.0;
+            for (int got : outcome.served()[line.index()][week]) {
+                stems[1] += got / 100.0 / outcome.seasons();
+            }
+        }
+        return promised;
     }
 
     private static long leftOver(Outcome outcome, int week) {
@@ -245,7 +249,7 @@ final class SofarCommand implements Callable<Integer> {
     }
 
     private static List<String> differences(PlantingState now, PlantingState was, int week) {
-        List<String> words = new java.util.ArrayList<>();
+        List<String> words = new ArrayList<>();
         if (now.stage() != was.stage()) {
             words.add(stage(now.stage()) + ", planned " + stage(was.stage()));
         }

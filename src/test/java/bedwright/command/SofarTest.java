@@ -1,0 +1,42 @@
+package bedwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SofarTest {
+    @TempDir
+    private Path folder;
+
+    private void planned() {
+        assertThat(Ran.of("plan", "problems/first-bed.json", "--moves", "2000", "--out", folder.toString())
+                        .code())
+                .isEqualTo(Exit.DONE);
+    }
+
+    @Test
+    void allIsAsPlannedWhereNothingWasNoted() {
+        planned();
+
+        assertThat(Ran.of("sofar", folder.toString(), "--on", "2027-06-20").out()).contains("All is as planned");
+    }
+
+    @Test
+    void aLossIsToldWithTheStemsThatItCosts() {
+        planned();
+        Ran.of("note", folder.toString(), "1", "lost", "half", "wind", "--on", "2027-06-10", "--yes");
+
+        assertThat(Ran.of("sofar", folder.toString(), "--on", "2027-06-20").out())
+                .containsPattern("1 \\(.*\\): .*fewer to come");
+    }
+
+    @Test
+    void aDayOutsideTheSeasonIsRefused() {
+        planned();
+
+        assertThat(Ran.of("sofar", folder.toString(), "--on", "2031-06-20").code())
+                .isEqualTo(Exit.USAGE);
+    }
+}
