@@ -239,8 +239,8 @@ final class SofarCommand implements Callable<Integer> {
                     out.println("Since the plan:");
                 }
                 isAny = true;
-                out.println("  " + state.number() + " (" + state.planned().crop() + ", " + state.planned().bed() + "): "
-                        + String.join(", ", words));
+                out.println("  " + state.number() + " (" + state.planned().crop() + ", "
+                        + state.planned().bed() + "): " + String.join(", ", words));
             }
         }
         if (!isAny) {

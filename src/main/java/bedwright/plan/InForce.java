@@ -54,8 +54,8 @@ public final class InForce {
     }
 
     private static PlanFacts with(PlanFacts facts, UnderWay underWay, List<KeptPlanting> inForce) {
-        UnderWay now = new UnderWay(
-                underWay.on(), underWay.weather(), underWay.missing(), inForce, underWay.nextNumber());
+        UnderWay now =
+                new UnderWay(underWay.on(), underWay.weather(), underWay.missing(), inForce, underWay.nextNumber());
         return PlanFacts.of(facts.season().with(now), facts.seasons(), facts.table());
     }
 

@@ -20,7 +20,8 @@ class SofarTest {
     void allIsAsPlannedWhereNothingWasNoted() {
         planned();
 
-        assertThat(Ran.of("sofar", folder.toString(), "--on", "2027-06-20").out()).contains("All is as planned");
+        assertThat(Ran.of("sofar", folder.toString(), "--on", "2027-06-20").out())
+                .contains("All is as planned");
     }
 
     @Test
