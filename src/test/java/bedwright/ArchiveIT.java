@@ -156,7 +156,9 @@ class ArchiveIT {
     @Test
     void ofAllThatIsCarriedTheLicenceIsThere() throws IOException {
         Path sbom = home.resolve("licences/sbom.json");
-        assumeTrue(!Boolean.getBoolean("bedwright.offline") || Files.exists(sbom), "made by a build with -o");
+        assumeTrue(
+                !System.getProperty("bedwright.offline", "").endsWith("true") || Files.exists(sbom),
+                "made by a build with -o");
         JsonNode bom = JsonMapper.shared().readTree(Files.readString(sbom));
         List<String> folders;
         try (Stream<Path> files = Files.list(home.resolve("licences"))) {
