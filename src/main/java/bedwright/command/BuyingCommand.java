@@ -1,20 +1,18 @@
 package bedwright.command;
 
-import bedwright.file.Writing;
 import bedwright.season.Crop;
 import bedwright.season.Season;
 import bedwright.sheet.Buying;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Lists what has to be bought for a plan. */
@@ -38,8 +36,8 @@ final class BuyingCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--have",
@@ -95,17 +93,17 @@ final class BuyingCommand implements Callable<Integer> {
         within("--plug-weeks", plugWeeks, MOST_WEEKS);
         within("--tuber-weeks", tuberWeeks, MOST_WEEKS);
         within("--mix", mix, MOST_MILLILITRES);
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         PlanAgain again = PlanAgain.read(plans);
         known("--have", have, 0, again.plan().season());
         known("--packet", packets, 1, again.plan().season());
         Buying buying = new Buying(
                 again.sheet(), new Buying.Wishes(margin, have, packets, seedWeeks, plugWeeks, tuberWeeks, mix));
-        Writing.saveAll(plans.folder(), Map.of("buying.html", buying.html().getBytes(StandardCharsets.UTF_8)));
+        Path page = plans.writePage("buying.html", buying.html());
         PrintWriter out = spec.commandLine().getOut();
         out.print(buying.text(WIDTH));
         out.println();
-        out.println("To print: " + plans.folder().resolve("buying.html"));
+        out.println("To print: " + page);
         out.flush();
         return Exit.DONE;
     }

@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes the jobs and events of a plan for a calendar program. */
@@ -48,8 +48,8 @@ final class CalendarCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--by",
@@ -78,7 +78,7 @@ final class CalendarCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         SeasonCalendar.Split split = by == null
                 ? SeasonCalendar.Split.NONE

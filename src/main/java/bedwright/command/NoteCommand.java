@@ -12,13 +12,13 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,8 +54,8 @@ final class NoteCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "NOTE", description = "The note's words.")
     private List<String> words = List.of();
@@ -74,7 +74,7 @@ final class NoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         try {
             SeasonLog log = read(plans, plan);

@@ -126,6 +126,16 @@ record PlanFolder(Path folder) {
         Writing.saveAll(folder, pictures(facts));
     }
 
+    /**
+     * Writes a page beside the plan.
+     *
+     * @return where it lies
+     */
+    Path writePage(String name, String html) {
+        Writing.saveAll(folder, Map.of(name, html.getBytes(StandardCharsets.UTF_8)));
+        return folder.resolve(name);
+    }
+
     private static Map<String, byte[]> pictures(SheetFacts facts) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(SHEET, Sheet.html(facts).getBytes(StandardCharsets.UTF_8));

@@ -13,7 +13,6 @@ import bedwright.season.KindTree;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -21,10 +20,10 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says what can still be promised. */
@@ -50,8 +49,8 @@ final class PromiseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--for",
@@ -90,7 +89,7 @@ final class PromiseCommand implements Callable<Integer> {
         if (order == null && sowFrom != null) {
             throw new ParameterException(spec.commandLine(), "--sow-from goes with --for");
         }
-        Plan plan = PlanFolder.at(folder).read();
+        Plan plan = named.folder().read();
         Season season = plan.season();
         Wish wish = order == null ? null : understood(order, words -> Wish.of(season, words));
         LocalDate from = sowFrom == null ? null : understood(sowFrom, words -> SaidDay.of(season, words));

@@ -15,9 +15,9 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Counts a plan again, and how close it comes to the best possible. */
@@ -36,8 +36,8 @@ final class RecheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--prices",
@@ -47,7 +47,7 @@ final class RecheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         PlanFacts facts = PlanFacts.of(plan.season(), PossibleSeasons.of(plan.season()));
         Tally tally = Recheck.of(plan.season(), facts.seasons(), plan.plantings());

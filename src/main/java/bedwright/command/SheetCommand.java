@@ -6,11 +6,10 @@ import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
 import bedwright.sheet.SheetFacts;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Draws the sheet of a plan anew. */
@@ -27,12 +26,12 @@ final class SheetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         PlanAgain again = PlanAgain.read(plans, kept -> PlanFacts.of(kept.season(), PossibleSeasons.of(kept.season())));
         Plan plan = again.plan();
         PlanFacts facts = again.facts();

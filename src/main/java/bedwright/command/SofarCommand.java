@@ -18,7 +18,6 @@ import bedwright.underway.Remaining;
 import bedwright.underway.Weeks;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,10 +29,10 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Tells where the season is. */
@@ -55,8 +54,8 @@ final class SofarCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--on",
@@ -66,7 +65,7 @@ final class SofarCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         SeasonLog log = log(plans, plan);
         LocalDate day = day(plan.season(), on, spec);

@@ -14,7 +14,6 @@ import bedwright.season.Season;
 import bedwright.season.Units;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,10 +27,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says what can still be started for a gap in a bed. */
@@ -53,8 +52,8 @@ final class StillCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(names = "--bed", required = true, paramLabel = "B", description = "The bed.")
     private String bed = "";
@@ -99,7 +98,7 @@ final class StillCommand implements Callable<Integer> {
         if (most < 1) {
             throw usage("--most takes 1 or more, not " + most);
         }
-        Plan plan = PlanFolder.at(folder).read();
+        Plan plan = named.folder().read();
         Season season = plan.season();
         LocalDate day = day(season);
         int week = season.weekOf(day);

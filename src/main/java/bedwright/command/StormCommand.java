@@ -11,7 +11,6 @@ import bedwright.season.Season;
 import bedwright.season.Site;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -19,10 +18,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says where to look first after a storm. */
@@ -48,8 +47,8 @@ final class StormCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(
             names = "--from",
@@ -78,7 +77,7 @@ final class StormCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan plan = PlanFolder.at(folder).read();
+        Plan plan = named.folder().read();
         Season season = plan.season();
         double degrees = degrees();
         LocalDate day = day(season);
@@ -86,7 +85,7 @@ final class StormCommand implements Callable<Integer> {
         Sampling.GivenGust blew = new Sampling.GivenGust(day, degrees, speed);
         List<StormRound.Stop> stops = StormRound.of(plan, PossibleSeasons.usualWith(season, List.of(blew)));
         PrintWriter out = spec.commandLine().getOut();
-        StormRound round = new StormRound(season, folder.toString(), day, degrees, speed, stops);
+        StormRound round = new StormRound(season, named.typed(), day, degrees, speed, stops);
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(round.json()));
             out.flush();

@@ -28,10 +28,10 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes a plan and its season as tables, and reads a season back from them. */
@@ -61,8 +61,8 @@ final class TablesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Option(names = "--out", paramLabel = "DIR", description = "Folder for the tables; left out: beside the plan.")
     private @Nullable Path out;
@@ -91,7 +91,7 @@ final class TablesCommand implements Callable<Integer> {
                             ? "--into says where to write the season; say with --read what to read it from."
                             : "--read needs --into: the season file to write what was read into.");
         }
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         if (read != null && into != null) {
             readBack(plan.season(), read, into);

@@ -1,14 +1,11 @@
 package bedwright.command;
 
-import bedwright.file.Writing;
 import bedwright.sheet.Tags;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes tags for trays and beds. */
@@ -27,20 +24,20 @@ final class TagsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         PlanAgain again = PlanAgain.read(plans);
         Tags tags = new Tags(again.sheet());
-        Writing.saveAll(plans.folder(), Map.of("tags.html", tags.html().getBytes(StandardCharsets.UTF_8)));
+        Path page = plans.writePage("tags.html", tags.html());
         spec.commandLine()
                 .getOut()
                 .println(Words.count(tags.trays().size(), "tag") + " for trays and "
                         + Words.count(tags.beds().size(), "tag") + " for beds lie at "
-                        + plans.folder().resolve("tags.html"));
+                        + page);
         return Exit.DONE;
     }
 }

@@ -1,20 +1,18 @@
 package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
-import bedwright.file.Writing;
 import bedwright.plan.Delays;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Season;
 import bedwright.sheet.WeekSheets;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -39,8 +37,8 @@ final class WeekCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Parameters(
             index = "1",
@@ -51,7 +49,7 @@ final class WeekCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         PlanAgain again = PlanAgain.read(
                 plans,
                 plan -> PlanFacts.ofPlan(
@@ -64,7 +62,7 @@ final class WeekCommand implements Callable<Integer> {
         LocalDate day = date;
         if (day == null) {
             List<Integer> weeks = sheets.weeks();
-            Path file = save(plans, "weeks.html", sheets.html(weeks));
+            Path file = plans.writePage("weeks.html", sheets.html(weeks));
             out.println("The sheets of " + Words.count(weeks.size(), "week") + " lie at " + file);
             return Exit.DONE;
         }
@@ -78,14 +76,9 @@ final class WeekCommand implements Callable<Integer> {
         }
         out.print(sheets.text(week, WIDTH));
         out.println();
-        Path file = save(plans, "week-" + season.weekStart(week) + ".html", sheets.html(List.of(week)));
+        Path file = plans.writePage("week-" + season.weekStart(week) + ".html", sheets.html(List.of(week)));
         out.println("To print: " + file);
         out.flush();
         return Exit.DONE;
-    }
-
-    private static Path save(PlanFolder plans, String name, String html) {
-        Writing.saveAll(plans.folder(), Map.of(name, html.getBytes(StandardCharsets.UTF_8)));
-        return plans.folder().resolve(name);
     }
 }

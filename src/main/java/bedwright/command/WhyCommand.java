@@ -18,13 +18,13 @@ import bedwright.sheet.WhyNotThere;
 import bedwright.sheet.WhyPlanting;
 import bedwright.sheet.WhyWeek;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -55,8 +55,8 @@ final class WhyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(index = "0", paramLabel = "PLAN", description = "The plan's folder, or the plan.json in it.")
-    private Path folder = Path.of("");
+    @Mixin
+    private PlanNamed named = new PlanNamed();
 
     @Parameters(
             index = "1",
@@ -95,7 +95,7 @@ final class WhyCommand implements Callable<Integer> {
                     "why takes one of three after the plan: the number of a planting; --week and --kind; or --not, --bed"
                             + " and --week");
         }
-        PlanFolder plans = PlanFolder.at(folder);
+        PlanFolder plans = named.folder();
         Plan plan = plans.read();
         String answer;
         try {

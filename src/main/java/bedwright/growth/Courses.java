@@ -60,20 +60,11 @@ public final class Courses {
                 raised && method.hardeningWeeks() > 0
                         ? grown.calendar.groundWeek() - method.hardeningWeeks()
                         : Prospect.NONE,
-                dayOrNone(grown.normal.emergence),
-                method.pinched() ? dayOrNone(grown.normal.pinch) : Prospect.NONE,
-                dayOrNone(grown.normal.firstCut),
-                needs.tasks().stream()
-                        .map(task -> new Prospect.Task(
-                                task.job(),
-                                task.week(),
-                                task.units(),
-                                task.minutes(),
-                                task.rate().setUp()))
-                        .toList(),
-                needs.costs().stream()
-                        .map(cost -> new Prospect.Cost(cost.item(), cost.amount(), cost.money()))
-                        .toList());
+                Development.dayOrNone(grown.normal.emergence),
+                method.pinched() ? Development.dayOrNone(grown.normal.pinch) : Prospect.NONE,
+                Development.dayOrNone(grown.normal.firstCut),
+                needs.tasks(),
+                needs.costs());
     }
 
     private static Course written(Method method) {
@@ -87,9 +78,5 @@ public final class Courses {
                 Prospect.NONE,
                 List.of(),
                 List.of());
-    }
-
-    private static int dayOrNone(int day) {
-        return day == Development.NEVER ? Prospect.NONE : day;
     }
 }

@@ -12,6 +12,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Development {
     static final int NEVER = Integer.MAX_VALUE;
+
+    /** A day as a prospect tells it. */
+    static int dayOrNone(int day) {
+        return day == NEVER ? Prospect.NONE : day;
+    }
+
     /** A clock within this of a mark has reached it, °C·d. */
     static final double HAIR = 1e-9;
 

@@ -65,16 +65,9 @@ final class Needs {
         return -1;
     }
 
-    /** One job in one week. */
-    record Task(Job job, int week, double units, Labour.JobRate rate) {
-        double minutes() {
-            return units * rate.minutes();
-        }
-    }
-
     /** All jobs that fall within the season, by what they are, then week. */
-    List<Task> tasks() {
-        List<Task> tasks = new ArrayList<>();
+    List<Prospect.Task> tasks() {
+        List<Prospect.Task> tasks = new ArrayList<>();
         double metres = millimetres() / MM;
         double hundredPlants = plants / 100.0;
         int ground = calendar.groundWeek();
@@ -112,9 +105,10 @@ final class Needs {
         return tasks;
     }
 
-    private void add(List<Task> tasks, Job job, int week, double units) {
+    private void add(List<Prospect.Task> tasks, Job job, int week, double units) {
         if (week >= 0 && week < season.weeks()) {
-            tasks.add(new Task(job, week, units, rate(job)));
+            Labour.JobRate rate = rate(job);
+            tasks.add(new Prospect.Task(job, week, units, units * rate.minutes(), rate.setUp()));
         }
     }
 
@@ -129,12 +123,9 @@ final class Needs {
         return own == null ? job.usual() : own;
     }
 
-    /** One thing that is paid for. */
-    record Cost(String item, double amount, double money) {}
-
     /** Seed, cells, plugs or tubers, and the wear of net and cover; in main units of the currency. */
-    List<Cost> costs() {
-        List<Cost> costs = new ArrayList<>();
+    List<Prospect.Cost> costs() {
+        List<Prospect.Cost> costs = new ArrayList<>();
         if (free) {
             return costs;
         }
@@ -144,20 +135,20 @@ final class Needs {
         switch (method.start()) {
             case SOWN -> {
                 double seeds = (double) plants * method.seedsAPlace();
-                costs.add(new Cost("seed", seeds, seeds * price));
+                costs.add(new Prospect.Cost("seed", seeds, seeds * price));
             }
-            case TRAY -> costs.add(new Cost("cells", cells(), cells() * price));
-            case PLUGS -> costs.add(new Cost("plugs", plants, plants * price));
-            case SET -> costs.add(new Cost("tubers, corms or bulbs", plants, plants * price));
+            case TRAY -> costs.add(new Prospect.Cost("cells", cells(), cells() * price));
+            case PLUGS -> costs.add(new Prospect.Cost("plugs", plants, plants * price));
+            case SET -> costs.add(new Prospect.Cost("tubers, corms or bulbs", plants, plants * price));
         }
         int net = net();
         if (net >= 0 && calendar.netWeek() != -1) {
             double wear = season.stock().nets().get(net).wear();
-            costs.add(new Cost("wear of net", metres * layers(), metres * layers() * wear));
+            costs.add(new Prospect.Cost("wear of net", metres * layers(), metres * layers() * wear));
         }
         Stock.Cover cover = season.stock().cover();
         if (cover != null && method.cover() != null) {
-            costs.add(new Cost("wear of row cover", metres, metres * cover.wear()));
+            costs.add(new Prospect.Cost("wear of row cover", metres, metres * cover.wear()));
         }
         return costs;
     }
@@ -165,7 +156,7 @@ final class Needs {
     /** All of it in the smallest unit of the currency. */
     long material() {
         double sum = 0;
-        for (Cost cost : costs()) {
+        for (Prospect.Cost cost : costs()) {
             sum += cost.money();
         }
         return Rounding.halfUp(sum * season.currency().smallest());

@@ -117,7 +117,7 @@ public final class Prospects {
         int[] firstCuts = new int[world.seasons.size()];
         for (int k = 0; k < firstCuts.length; k++) {
             Development development = grown.developments.get(k);
-            firstCuts[k] = dayOrNone(development.firstCut);
+            firstCuts[k] = Development.dayOrNone(development.firstCut);
             surviving.add(surviving(grown, place, world.seasons.get(k), development, k));
         }
         boolean inTheGround = standing != null && standing.clock() != null;
@@ -130,31 +130,18 @@ public final class Prospects {
                 row.cells,
                 grown.start.sowDay(),
                 grown.start.groundDay(),
-                dayOrNone(grown.normal.emergence),
-                way.pinched() ? dayOrNone(grown.normal.pinch) : Prospect.NONE,
-                dayOrNone(grown.normal.firstCut),
-                dayOrNone(grown.calendar.lastCut()),
+                Development.dayOrNone(grown.normal.emergence),
+                way.pinched() ? Development.dayOrNone(grown.normal.pinch) : Prospect.NONE,
+                Development.dayOrNone(grown.normal.firstCut),
+                Development.dayOrNone(grown.calendar.lastCut()),
                 grown.calendar.heldTo(),
                 firstCuts,
                 List.copyOf(paths),
                 stems,
                 surviving(grown, place, world.normalSeason, grown.normal, -1),
                 List.copyOf(surviving),
-                needs.tasks().stream()
-                        .map(task -> new Prospect.Task(
-                                task.job(),
-                                task.week(),
-                                task.units(),
-                                task.minutes(),
-                                task.rate().setUp()))
-                        .toList(),
-                needs.costs().stream()
-                        .map(cost -> new Prospect.Cost(cost.item(), cost.amount(), cost.money()))
-                        .toList());
-    }
-
-    private static int dayOrNone(int day) {
-        return day == Development.NEVER ? Prospect.NONE : day;
+                needs.tasks(),
+                needs.costs());
     }
 
     private int[][][] stems(Row row, List<String> paths) {

@@ -60,12 +60,12 @@ final class Row {
         int end = 0;
         double[] minutes = new double[season.weeks()];
         int[] begin = new int[season.weeks()];
-        for (Needs.Task task : given.written ? List.<Needs.Task>of() : needs.tasks()) {
+        for (Prospect.Task task : given.written ? List.<Prospect.Task>of() : needs.tasks()) {
             if (task.week() < now) {
                 continue;
             }
             minutes[task.week()] += task.minutes();
-            begin[task.week()] += task.rate().setUp();
+            begin[task.week()] += task.setUp();
             first = Math.min(first, task.week());
             end = Math.max(end, task.week() + 1);
         }

@@ -234,8 +234,7 @@ public final class Buying {
                         Table.Column.text("Owned"),
                         Table.Column.text("To buy"),
                         Table.Column.number("Cost")),
-                rows,
-                List.of());
+                rows);
     }
 
     private String amount(long value, boolean cells) {
@@ -252,8 +251,7 @@ public final class Buying {
                 "buying-months",
                 "What is ordered in each month",
                 List.of(Table.Column.text("Order in"), Table.Column.number("Cost")),
-                rows,
-                List.of());
+                rows);
     }
 
     /** The list as a page to print. */

@@ -42,7 +42,7 @@ final class ComparisonTables {
                     Say.stems(ComparisonWords.of(way, Judged::leftOver)),
                     Say.hours(ComparisonWords.of(way, Judged::work))));
         }
-        return new Table("money-table", "Money of a year, and what goes short and over", columns, rows, List.of());
+        return new Table("money-table", "Money of a year, and what goes short and over", columns, rows);
     }
 
     Table differences() {
@@ -66,7 +66,7 @@ final class ComparisonTables {
                     ComparisonWords.years(found.won()),
                     found.isTold() ? "yes" : "no telling"));
         }
-        return new Table("differences-table", "Against the first, season by season", columns, rows, List.of());
+        return new Table("differences-table", "Against the first, season by season", columns, rows);
     }
 
     /** Row against column. */
@@ -88,7 +88,7 @@ final class ComparisonTables {
             rows.add(row);
         }
         return new Table(
-                "pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows, List.of());
+                "pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows);
     }
 
     Table takes() {
@@ -115,7 +115,7 @@ final class ComparisonTables {
             row.add(Say.hours(ComparisonWords.of(way, Judged::beyond)));
             rows.add(row);
         }
-        return new Table("takes-table", "In the mean of plans and seasons", columns, rows, List.of());
+        return new Table("takes-table", "In the mean of plans and seasons", columns, rows);
     }
 
     private static boolean isLength(Judged.Peak peak) {
@@ -154,6 +154,6 @@ final class ComparisonTables {
             }
         }
         return new Table(
-                "hopeful-table", "In its own seasons, and in those it was not made for", columns, rows, List.of());
+                "hopeful-table", "In its own seasons, and in those it was not made for", columns, rows);
     }
 }

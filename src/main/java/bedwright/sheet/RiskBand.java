@@ -161,6 +161,6 @@ final class RiskBand implements Band {
             }
             rows.add(row);
         }
-        return new Table("risks-table", "Frost, gusts and pests by week", columns, rows, List.of());
+        return new Table("risks-table", "Frost, gusts and pests by week", columns, rows);
     }
 }

@@ -26,6 +26,11 @@ public record Table(
         }
     }
 
+    /** A table without rows that sum up. */
+    public Table(String id, String caption, List<Column> columns, List<List<String>> rows) {
+        this(id, caption, columns, rows, List.of());
+    }
+
     /**
      * A column.
      *

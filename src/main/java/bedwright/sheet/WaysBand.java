@@ -162,6 +162,6 @@ final class WaysBand implements Band {
             }
             rows.add(row);
         }
-        return new Table(id + "-table", heading, columns, rows, List.of());
+        return new Table(id + "-table", heading, columns, rows);
     }
 }

@@ -94,7 +94,7 @@ final class WeekStems {
                                     .toList()));
             rows.add(row);
         });
-        return new Table("cutting-" + week, "What to cut, and on which morning", columns, rows, List.of());
+        return new Table("cutting-" + week, "What to cut, and on which morning", columns, rows);
     }
 
     private long[] byMorning(List<Shown> plantings, int week, int mornings) {
@@ -152,8 +152,7 @@ final class WeekStems {
                         Table.Column.number("Usual year"),
                         Table.Column.number("Bad year"),
                         Table.Column.text("Short")),
-                rows,
-                List.of());
+                rows);
     }
 
     /** Whether somebody gets something in a usual year, or was promised it. */
@@ -245,8 +244,7 @@ final class WeekStems {
                         Table.Column.number("Bad to good"),
                         Table.Column.number("Asked"),
                         Table.Column.text("Can be offered to shops")),
-                rows,
-                List.of());
+                rows);
     }
 
     /** What is asked for of a kind and of kinds within it. */

@@ -32,8 +32,7 @@ final class WeekWatch {
                         Table.Column.text("Look for"),
                         Table.Column.text("Note"),
                         Table.Column.text("Where, and about when")),
-                rows,
-                List.of());
+                rows);
     }
 
     private static int emergence(Course course) {

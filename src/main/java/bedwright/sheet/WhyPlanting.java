@@ -161,8 +161,7 @@ public final class WhyPlanting {
                         Table.Column.number("Usual year"),
                         Table.Column.number("Bad year"),
                         Table.Column.number("Missed without it, mean")),
-                rows,
-                List.of()));
+                rows));
     }
 
     private void goes() {
@@ -214,8 +213,7 @@ public final class WhyPlanting {
                         Table.Column.number("Stems"),
                         Table.Column.number("They pay"),
                         Table.Column.number("Shortage or buying in spared")),
-                rows,
-                List.of()));
+                rows));
     }
 
     private void costs() {
@@ -294,8 +292,7 @@ public final class WhyPlanting {
                         Table.Column.number("Usual year"),
                         Table.Column.number("Bad year (1 in 10)"),
                         Table.Column.number("Worst")),
-                rows,
-                List.of()));
+                rows));
         long never = Arrays.stream(prospect.firstCuts())
                 .filter(day -> day == Prospect.NONE)
                 .count();
@@ -377,7 +374,7 @@ public final class WhyPlanting {
                         + " that were tried, of which " + Say.whole(alternative.fitting()) + " keep every hard rule.");
             }
         }
-        table(new Table("instead", "Instead", TriedWords.columns("What"), rows, List.of()));
+        table(new Table("instead", "Instead", TriedWords.columns("What"), rows));
         sentence(words.key());
         notes.forEach(this::sentence);
     }

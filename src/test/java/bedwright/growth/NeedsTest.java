@@ -29,11 +29,17 @@ class NeedsTest {
 
     /** The weeks in which a job is done. */
     private List<Integer> weeks(Job job) {
-        return tasks(job).stream().map(Needs.Task::week).toList();
+        return tasks(job).stream().map(Prospect.Task::week).toList();
     }
 
-    private List<Needs.Task> tasks(Job job) {
+    private List<Prospect.Task> tasks(Job job) {
         return needs().tasks().stream().filter(task -> task.job() == job).toList();
+    }
+
+    /** What a job takes to begin, and for each of its units. */
+    private Labour.JobRate rate(Job job) {
+        Prospect.Task task = tasks(job).getFirst();
+        return new Labour.JobRate(task.setUp(), task.minutes() / task.units());
     }
 
     private double units(Job job) {
@@ -92,7 +98,7 @@ class NeedsTest {
     @Test
     void seedIsSownInTheSowWeekByTheMetre() {
         assertThat(tasks(Job.SOW))
-                .extracting(Needs.Task::week, Needs.Task::units)
+                .extracting(Prospect.Task::week, Prospect.Task::units)
                 .containsExactly(tuple(1, 10.0));
     }
 
@@ -106,7 +112,7 @@ class NeedsTest {
         crop.inTrays().emergenceShare = 0.5;
 
         assertThat(tasks(Job.FILL_TRAYS))
-                .extracting(Needs.Task::week, Needs.Task::units)
+                .extracting(Prospect.Task::week, Prospect.Task::units)
                 .containsExactly(tuple(1, 0.8));
     }
 
@@ -115,7 +121,7 @@ class NeedsTest {
         crop.inTrays();
 
         assertThat(tasks(Job.PLANT_OUT))
-                .extracting(Needs.Task::week, Needs.Task::units)
+                .extracting(Prospect.Task::week, Prospect.Task::units)
                 .containsExactly(tuple(4, 0.4));
     }
 
@@ -161,7 +167,7 @@ class NeedsTest {
         crop.pinched = true;
 
         assertThat(tasks(Job.PINCH))
-                .extracting(Needs.Task::week, Needs.Task::units)
+                .extracting(Prospect.Task::week, Prospect.Task::units)
                 .containsExactly(tuple(3, 0.4));
     }
 
@@ -213,7 +219,7 @@ class NeedsTest {
         season.jobs.put(Job.SOW, new Labour.JobRate(7, 0.35));
         crop.cropJobs.put(Job.SOW, new Labour.JobRate(2, 0.5));
 
-        assertThat(tasks(Job.SOW).getFirst().rate()).isEqualTo(new Labour.JobRate(2, 0.5));
+        assertThat(rate(Job.SOW)).isEqualTo(new Labour.JobRate(2, 0.5));
     }
 
     @Test
@@ -221,12 +227,12 @@ class NeedsTest {
         crop.cropJobs.put(Job.SOW, new Labour.JobRate(2, 0.5));
         crop.methodJobs.put(Job.SOW, new Labour.JobRate(1, 0.4));
 
-        assertThat(tasks(Job.SOW).getFirst().rate()).isEqualTo(new Labour.JobRate(1, 0.4));
+        assertThat(rate(Job.SOW)).isEqualTo(new Labour.JobRate(1, 0.4));
     }
 
     @Test
     void withoutAnyRateTheUsualOneCounts() {
-        assertThat(tasks(Job.SOW).getFirst().rate()).isEqualTo(Job.SOW.usual());
+        assertThat(rate(Job.SOW)).isEqualTo(Job.SOW.usual());
     }
 
     @Test
