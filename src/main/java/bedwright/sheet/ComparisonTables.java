@@ -87,8 +87,7 @@ final class ComparisonTables {
             }
             rows.add(row);
         }
-        return new Table(
-                "pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows);
+        return new Table("pairs-table", "What the row earns more than the column, 95 % of the time", columns, rows);
     }
 
     Table takes() {
@@ -153,7 +152,6 @@ final class ComparisonTables {
                         say.money(plan.tooHopeful())));
             }
         }
-        return new Table(
-                "hopeful-table", "In its own seasons, and in those it was not made for", columns, rows);
+        return new Table("hopeful-table", "In its own seasons, and in those it was not made for", columns, rows);
     }
 }
