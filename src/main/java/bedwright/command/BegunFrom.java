@@ -1,8 +1,10 @@
 package bedwright.command;
 
 import bedwright.file.SeasonDifferences;
+import bedwright.plan.Draft;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
+import bedwright.season.KeptPlanting;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.io.PrintWriter;
@@ -20,18 +22,25 @@ final class BegunFrom {
      * The places of a plan's plantings in a season. If the plan was made for a season that differs from it, that is said.
      *
      * @param from the plan's folder, or the plan.json in it
+     * @param instead its plantings, those that are held elsewhere from now on where they are held; empty if there are none
      * @throws Refusal if a planting has no place in the season
      */
-    static int[] places(PlanFacts facts, Path from, PrintWriter err) {
+    static int[] places(PlanFacts facts, Path from, List<KeptPlanting> instead, PrintWriter err) {
         PlanFolder folder = PlanFolder.at(from);
         Plan plan = folder.read();
-        List<String> differences = SeasonDifferences.of(facts.season(), plan.season());
+        Season season = instead.isEmpty()
+                ? facts.season()
+                : facts.season().withHeld(plan.season().held());
+        List<String> differences = SeasonDifferences.of(season, plan.season());
         if (!differences.isEmpty()) {
             tell(folder.plan() + ": " + whose(facts.season(), plan.season()), differences, err);
         }
         int[] places;
         try {
-            places = Outcomes.places(facts, plan.plantings());
+            List<KeptPlanting> plantings = instead.isEmpty() ? plan.plantings() : instead;
+            places = facts.season().held().isEmpty()
+                    ? Outcomes.places(facts, plantings)
+                    : Draft.beside(facts, plantings).places();
         } catch (IllegalArgumentException e) {
             throw new Refusal(
                     Exit.FAULTY_FILE,
@@ -41,7 +50,7 @@ final class BegunFrom {
                                     : ". So the search can't begin with it; plan without --from, or with the season file"
                                             + " that it was made for."));
         }
-        if (!differences.isEmpty()) {
+        if (!differences.isEmpty() && facts.season().held().isEmpty()) {
             err.println("Every planting of it has its place here too: the search begins with them.");
         }
         return places;

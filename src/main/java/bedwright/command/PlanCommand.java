@@ -2,6 +2,7 @@ package bedwright.command;
 
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
+import bedwright.file.HeldEdit;
 import bedwright.file.HeldFolder;
 import bedwright.file.PlanFile;
 import bedwright.file.SeasonFile;
@@ -118,6 +119,9 @@ final class PlanCommand implements Callable<Integer> {
     private Format format = Format.TEXT;
 
     @Mixin
+    private HoldOptions hold = new HoldOptions();
+
+    @Mixin
     private BoundOptions bound = new BoundOptions();
 
     enum Format {
@@ -127,14 +131,15 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season season = season();
+        PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
+        HoldOptions.Holding holding = hold.in(file, SeasonFile.read(file), from == null ? folder : PlanFolder.at(from));
+        Season season = season(holding.season());
         Search.Limits limits = limits();
         Optional<BoundOptions.Limits> closeness = bound.limits(moves != null && seconds == null);
-        PlanFolder folder = new PlanFolder(out == null ? Path.of("plans", name()) : out);
         folder.mustBeWritable();
         CountDownLatch ended = new CountDownLatch(1);
         try (HeldFolder held = folder.hold()) {
-            return plan(season, limits, closeness, new Place(folder, held), ended);
+            return plan(season, holding, limits, closeness, new Place(folder, held), ended);
         } finally {
             ended.countDown();
         }
@@ -146,6 +151,7 @@ final class PlanCommand implements Callable<Integer> {
     /** @param ended for which an interrupt waits, so that the plan so far is written and nothing is left over */
     private int plan(
             Season season,
+            HoldOptions.Holding holding,
             Search.Limits limits,
             Optional<BoundOptions.Limits> closeness,
             Place place,
@@ -158,7 +164,14 @@ final class PlanCommand implements Callable<Integer> {
                 possible.size(),
                 possible.size() == 1 ? "" : "s");
         PlanFacts facts = PlanFacts.of(season, possible);
-        int[] start = start(facts);
+        HeldInPlace.mustStand(facts, WIDTH);
+        int[] start = start(facts, holding);
+        HeldEdit.Edited edit = holding.edit();
+        if (edit != null) {
+            edit.write(file);
+            err.println("Held from now on in " + file + ", under \"held\"; what it said before is beside it as "
+                    + file.getFileName() + "~.");
+        }
         Search search = new Search(facts, limits);
         Thread hook = new Thread(() -> {
             search.stop();
@@ -184,8 +197,8 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private Season season() {
-        Season season = SeasonFile.read(file);
+    private Season season(Season read) {
+        Season season = read;
         if (caution != null) {
             Caution wanted = Caution.of(caution)
                     .orElseThrow(() -> usage(
@@ -222,11 +235,11 @@ final class PlanCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), message);
     }
 
-    private int[] start(PlanFacts facts) {
-        if (from == null) {
-            return Search.nothingPlaced(facts);
-        }
-        return BegunFrom.places(facts, from, spec.commandLine().getErr());
+    private int[] start(PlanFacts facts, HoldOptions.Holding holding) {
+        Path plan = from == null ? holding.plan() : from;
+        return plan == null
+                ? Search.nothingPlaced(facts)
+                : BegunFrom.places(facts, plan, holding.begin(), spec.commandLine().getErr());
     }
 
     private int finish(
@@ -267,6 +280,7 @@ final class PlanCommand implements Callable<Integer> {
             screen.flush();
         } else {
             screen.println(Summary.text(shown, WIDTH));
+            screen.print(HeldInPlace.costs(facts, outcome, found.places(), WIDTH));
             screen.println(ByHand.sentence(facts, outcome));
             screen.println("The season sheet lies at " + place.folder().sheet());
         }

@@ -42,14 +42,14 @@ import picocli.CommandLine.Spec;
         description = {
             "Writes a plan as tables: one workbook, tables.xlsx, and the same as CSV in the folder tables, beside the"
                     + " plan. The sheets with a green tab are the season's own (beds, figures of crops and methods,"
-                    + " what stands, outlets): change them in a spreadsheet and read them back into a season file.",
+                    + " what stands, what is held in place, outlets): change them in a spreadsheet and read them back into a season file.",
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright tables plans/first-bed",
             "  target/bedwright tables plans/first-bed --read plans/first-bed/tables.xlsx --into my-season.json",
             "",
             "Reading back: a table or column that you took away leaves all as it was; an empty cell stands for the"
-                    + " usual; beds, outlets and what stands are those that have a row; of crops and methods the figures change, and"
+                    + " usual; beds, outlets, what stands and what is held are those that have a row; of crops and methods the figures change, and"
                     + " what has no row stays. Every fault is told by sheet, row and column, and then nothing is written."
         })
 final class TablesCommand implements Callable<Integer> {
@@ -142,7 +142,7 @@ final class TablesCommand implements Callable<Integer> {
                 "The season itself, with a green tab: " + String.join(", ", SeasonTables.names())
                         + ". Change them, save the workbook, and read it back with: bedwright tables PLAN --read"
                         + " tables.xlsx --into my-season.json",
-                "Weeks are named by their first day. An empty cell stands for the usual. Beds, outlets and what stands are those that"
+                "Weeks are named by their first day. An empty cell stands for the usual. Beds, outlets, what stands and what is held are those that"
                         + " have a row; of crops and methods the figures can be changed, and new ones are added in the"
                         + " season file.",
                 "Plans are advice from figures, many of them uncertain. Where work can hurt, local rules, the label and"
@@ -194,6 +194,9 @@ final class TablesCommand implements Callable<Integer> {
         }
         if (!changed.standing().equals(season.standing())) {
             what.add("standing plantings");
+        }
+        if (!changed.held().equals(season.held())) {
+            what.add("plantings held in place");
         }
         if (!changed.outlets().equals(season.outlets())) {
             what.add("outlets");

@@ -8,7 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The tables of a season that a grower edits in a spreadsheet: beds, figures of crops and their methods, what stands, and outlets.
+ * The tables of a season that a grower edits in a spreadsheet: beds, figures of crops and their methods, what stands, what is held in place, and
+ * outlets.
  * What holds lists or names within an entry, such as the kinds of a crop, has no column and stays as it is.
  */
 public final class SeasonTables {

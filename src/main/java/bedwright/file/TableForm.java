@@ -2,6 +2,7 @@ package bedwright.file;
 
 import bedwright.season.BedBlock;
 import bedwright.season.Crop;
+import bedwright.season.Held;
 import bedwright.season.Method;
 import bedwright.season.Outlet;
 import bedwright.season.Standing;
@@ -17,6 +18,7 @@ enum TableForm {
     CROPS("Crops", "crops", null, Crop.class, "name", false),
     METHODS("Methods", "methods", CROPS, Method.class, "name", false),
     STANDING("Standing", "standing", null, Standing.class, TableForm.ENTRY, true),
+    HELD("Held", "held", null, Held.class, TableForm.ENTRY, true),
     OUTLETS("Outlets", "outlets", null, Outlet.class, "name", true),
     OUTLET_WEEKS("Outlet weeks", "asks", OUTLETS, Outlet.Ask.class, null, true);
 
@@ -87,7 +89,7 @@ enum TableForm {
             case BEDS_TAKEN, BEDS_HISTORY -> "beds";
             case METHODS -> "crop";
             case OUTLET_WEEKS -> "outlet";
-            case BEDS, CROPS, STANDING, OUTLETS -> "";
+            case BEDS, CROPS, STANDING, HELD, OUTLETS -> "";
         };
     }
 

@@ -68,7 +68,7 @@ public final class Alternatives {
 
     /** Whether it can't be put elsewhere, since it stands already. */
     public boolean isFixed() {
-        return facts.isFixed(lots[0]);
+        return facts.isFixed(lots[0]) && !facts.isHeld(lots[0]);
     }
 
     /** The best of each sort; none for what stands already. */

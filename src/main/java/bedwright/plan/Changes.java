@@ -51,7 +51,7 @@ final class Changes {
         int stock = table.stock(place);
         int lots = kept.lots();
         for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
-            if (number[p] == 0) {
+            if (number[p] == 0 && facts.mayBe(p, place)) {
                 inForce[p] = place;
                 number[p] = kept.number();
                 lots--;

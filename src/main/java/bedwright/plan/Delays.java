@@ -72,7 +72,7 @@ public final class Delays {
             Spot spot = Outcomes.spot(facts.season(), planting);
             int next = next(spot, spot.sowWeek() + 1);
             for (int lot : lots(planting, spot)) {
-                isOffered &= next >= 0 && !facts.isFixed(lot);
+                isOffered &= next >= 0 && (!facts.isFixed(lot) || facts.isHeld(lot));
                 lots.add(lot);
                 to.add(next);
             }

@@ -1,5 +1,8 @@
 package bedwright.plan;
 
+import bedwright.season.KeptPlanting;
+import java.util.List;
+
 /** A plan made planting by planting, by the same rules that the search keeps. */
 public final class Draft {
     private final PlanFacts facts;
@@ -12,6 +15,35 @@ public final class Draft {
         for (int p = 0; p < facts.plantings(); p++) {
             score.settle(p, facts.unplanted[p]);
         }
+    }
+
+    /**
+     * The plantings of a kept plan as far as they have room beside what is fixed: of lots that are held elsewhere, or for
+     * which there is no room, none is placed.
+     *
+     * @throws IllegalArgumentException if the season does not offer such a place: the message says which
+     */
+    public static Draft beside(PlanFacts facts, List<KeptPlanting> kept) {
+        Draft draft = new Draft(facts);
+        boolean[] isTaken = new boolean[facts.plantings()];
+        for (KeptPlanting planting : kept) {
+            int place = Outcomes.placeOf(facts, planting);
+            if (place < 0) {
+                throw Outcomes.noSuchPlace(planting);
+            }
+            int stock = facts.table().stock(place);
+            int lots = planting.lots();
+            for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
+                if (facts.fixedPlace[p] == place && !isTaken[p]) {
+                    isTaken[p] = true;
+                    lots--;
+                }
+            }
+            for (; lots > 0 && draft.leftOut(stock) >= 0; lots--) {
+                draft.putIfItFits(draft.leftOut(stock), place);
+            }
+        }
+        return draft;
     }
 
     /**

@@ -73,9 +73,7 @@ public final class Outcomes {
             int lots = planting.lots();
             int stock = facts.table().stock(place);
             for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
-                if (facts.fixedPlace[p] >= 0) {
-                    lots--;
-                } else if (!isTaken[p]) {
+                if (!isTaken[p] && facts.mayBe(p, place)) {
                     isTaken[p] = true;
                     places[p] = place;
                     lots--;
@@ -135,7 +133,7 @@ public final class Outcomes {
         return new Spot(stock, bed, week, ProspectTable.way(method, last));
     }
 
-    private static IllegalArgumentException noSuchPlace(KeptPlanting planting) {
+    static IllegalArgumentException noSuchPlace(KeptPlanting planting) {
         return new IllegalArgumentException(String.format(
                 Locale.ROOT,
                 "Planting %d (%s, %s, bed %s, %s) has no such place in this season",

@@ -7,6 +7,7 @@ import bedwright.season.Bed;
 import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Family;
+import bedwright.season.Held;
 import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
 import bedwright.season.Method;
@@ -143,6 +144,7 @@ public final class PlanFacts {
         this.fixedPlace = new int[stockOf.length];
         Arrays.fill(fixedPlace, -1);
         fixStanding();
+        fixHeld();
         this.unplanted = fixedPlace.clone();
         for (int p = 0; p < unplanted.length; p++) {
             unplanted[p] = stays(p) && unplanted[p] < 0 ? asItStands(stockOf[p]) : unplanted[p];
@@ -230,6 +232,16 @@ public final class PlanFacts {
 
     boolean isFixed(int planting) {
         return fixedPlace[planting] >= 0;
+    }
+
+    /** Whether a planting is a lot of the pool that the grower holds in place. */
+    public boolean isHeld(int planting) {
+        return isFixed(planting) && stockOf[planting] < season.pool().size();
+    }
+
+    /** Whether a planting may be at a place: whether it is not fixed elsewhere. */
+    boolean mayBe(int planting, int place) {
+        return fixedPlace[planting] < 0 || fixedPlace[planting] == place;
     }
 
     /** Whether a planting stands in its bed in a season under way, so that it may be pulled but not be left out. */
@@ -356,6 +368,40 @@ public final class PlanFacts {
                 fixedPlace[p] = table.firstPlace(stock);
             }
         }
+    }
+
+    /** The first lots of a stock are those that are held. What is held where the season offers no place is free. */
+    private void fixHeld() {
+        int[] next = firstPlanting.clone();
+        for (Held held : season.held()) {
+            int place = placeOf(held);
+            for (int l = 0; place >= 0 && l < held.lots(); l++) {
+                int stock = table.stock(place);
+                if (next[stock] < firstPlanting[stock + 1]) {
+                    fixedPlace[next[stock]++] = place;
+                }
+            }
+        }
+    }
+
+    /** Where what is held stands; −1 if the season does not offer it. */
+    int placeOf(Held held) {
+        Spot spot = spot(season, held);
+        return spot == null ? -1 : table.find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
+    }
+
+    /** Where what is held is to stand; null if the season has no such lots, bed or method. */
+    static @Nullable Spot spot(Season season, Held held) {
+        int stock = held.entry(season);
+        int bed = season.allBeds().stream().map(Bed::name).toList().indexOf(held.bed());
+        int method = season.crops().stream()
+                .filter(crop -> crop.name().equals(held.crop()))
+                .findFirst()
+                .map(crop -> crop.methods().stream().map(Method::name).toList().indexOf(held.method()))
+                .orElse(-1);
+        return stock < 0 || bed < 0 || method < 0
+                ? null
+                : new Spot(stock, bed, season.weekOf(held.sown()), method);
     }
 
     /** Number of methods of a stock's crop. */

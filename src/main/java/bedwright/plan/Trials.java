@@ -2,7 +2,9 @@ package bedwright.plan;
 
 import bedwright.growth.Spot;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,11 +24,16 @@ public final class Trials {
      * @param places where each planting is, by its number in the facts; −1 where it is left out
      */
     public Trials(PlanFacts facts, int[] places) {
+        this(facts, places, false);
+    }
+
+    /** @param exactly whether even what is fixed is where it is said to be, or left out */
+    Trials(PlanFacts facts, int[] places, boolean exactly) {
         this.facts = facts;
         this.places = places.clone();
         this.score = new SeasonScore(facts);
         for (int p = 0; p < places.length; p++) {
-            this.places[p] = facts.isFixed(p) ? facts.fixedPlace[p] : places[p];
+            this.places[p] = facts.isFixed(p) && !exactly ? facts.fixedPlace[p] : places[p];
             score.settle(p, this.places[p]);
         }
         this.outcome = Outcomes.exactly(facts, this.places);
@@ -52,15 +59,15 @@ public final class Trials {
         return places[planting];
     }
 
-    /** The first so many lots of a stock that stand at a place, or are left out; fewer if there are no more. */
+    /** So many lots of a stock that stand at a place, or are left out, held ones last; fewer if there are no more. */
     int[] lotsAt(int stock, int place, int most) {
-        List<Integer> lots = new ArrayList<>();
-        for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots.size() < most; p++) {
-            if (places[p] == place) {
-                lots.add(p);
-            }
-        }
-        return lots.stream().mapToInt(Integer::intValue).toArray();
+        return IntStream.range(facts.firstPlanting(stock), facts.firstPlanting(stock + 1))
+                .filter(p -> places[p] == place)
+                .boxed()
+                .sorted(Comparator.comparing(facts::isHeld))
+                .limit(most)
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** By how much the score would be better with some plantings put at a place, or left out. */

@@ -3,6 +3,7 @@ package bedwright.recheck;
 import bedwright.season.Bed;
 import bedwright.season.BedBlock;
 import bedwright.season.Family;
+import bedwright.season.Held;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Lots;
 import bedwright.season.Method;
@@ -66,7 +67,45 @@ final class Offer {
                         + season.standing().get(s).crop() + ") is in the ground, but the plan lacks it");
             }
         }
+        season.held().forEach(held -> checkHeld(held, accepted));
         return accepted;
+    }
+
+    /** So many lots as are held at a place must stand there, if the season offers it. */
+    private void checkHeld(Held held, List<Placed> accepted) {
+        int entry = held.entry(season);
+        int wanted = 0;
+        for (Held other : season.held()) {
+            wanted += other.isBeside(held, season) ? other.lots() : 0;
+        }
+        int there = 0;
+        for (Placed placed : accepted) {
+            there += placed.standing() == null
+                            && entry >= 0
+                            && placed.crop().name().equals(held.crop())
+                            && placed.plants() == season.pool().get(entry).plants()
+                            && placed.bed().name().equals(held.bed())
+                            && placed.method().name().equals(held.method())
+                            && season.weekStart(placed.sowWeek()).equals(held.sown())
+                    ? placed.lots()
+                    : 0;
+        }
+        if (there < wanted && isOffered(held, entry)) {
+            faults.add("Of " + held.crop() + " " + wanted + " lots are held in " + held.bed() + " from " + held.sown()
+                    + " on (" + held.method() + "), but the plan has " + there + " there");
+        }
+    }
+
+    private boolean isOffered(Held held, int entry) {
+        if (entry < 0) {
+            return false;
+        }
+        Offer other = new Offer(facts);
+        int plants = season.pool().get(entry).plants();
+        Optional<Placed> placed = other.resolve(new KeptPlanting(
+                1, held.crop(), held.method(), held.bed(), held.sown(), entry + 1, null, 1, plants));
+        placed.ifPresent(other::checkPlace);
+        return placed.isPresent() && other.faults.isEmpty();
     }
 
     private void fault(KeptPlanting kept, String what) {

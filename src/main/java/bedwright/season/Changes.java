@@ -62,6 +62,7 @@ public final class Changes {
                 season.crops().stream().map(this::crop).toList(),
                 season.pool().stream().filter(this::isLeft).toList(),
                 season.standing(),
+                held(),
                 season.outlets().stream().map(this::outlet).toList(),
                 season.recipes(),
                 season.orders().stream().map(this::order).toList(),
@@ -195,6 +196,28 @@ public final class Changes {
         return left.isEmpty() || left.size() == crop.methods().size()
                 ? crop
                 : crop.with(crop.kinds(), crop.appeal(), crop.figures(), left);
+    }
+
+    /** What is held of the lots and by the ways that are left; what is left of the pool keeps its order. */
+    private List<Held> held() {
+        List<Held> all = new ArrayList<>();
+        for (Held one : season.held()) {
+            int entry = one.entry(season);
+            boolean isGrown = season.crops().stream()
+                    .filter(crop -> crop.name().equals(one.crop()))
+                    .flatMap(crop -> crop.methods().stream()
+                            .filter(way -> way.name().equals(one.method()) && leaves(strategy, crop, way)))
+                    .findFirst()
+                    .isPresent();
+            if (isGrown && entry >= 0) {
+                long before = season.pool().subList(0, entry).stream()
+                        .filter(this::isLeft)
+                        .count();
+                all.add(new Held(
+                        one.crop(), one.lots(), one.bed(), one.sown(), one.method(), Math.toIntExact(before + 1)));
+            }
+        }
+        return all;
     }
 
     private boolean isLeft(Lots lots) {

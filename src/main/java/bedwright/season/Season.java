@@ -69,6 +69,9 @@ public record Season(
         @Fact(value = "What already stands, or is bought", byDefault = "[]")
         List<Standing> standing,
 
+        @Fact(value = "Lots of the pool that are held in place, wherever else a plan might have them", byDefault = "[]")
+        List<Held> held,
+
         @Fact(value = "Who takes single kinds of stems, and at what price", byDefault = "[]")
         List<Outlet> outlets,
 
@@ -102,12 +105,13 @@ public record Season(
         crops = List.copyOf(crops);
         pool = List.copyOf(pool);
         standing = List.copyOf(standing);
+        held = List.copyOf(held);
         outlets = List.copyOf(outlets);
         recipes = List.copyOf(recipes);
         orders = List.copyOf(orders);
     }
 
-    /** A season written in metres that has not begun, with the usual prices of changes. */
+    /** A season written in metres that has not begun, with nothing held in place and the usual prices of changes. */
     public Season(
             String name,
             @Nullable String about,
@@ -152,6 +156,7 @@ public record Season(
                 crops,
                 pool,
                 standing,
+                List.of(),
                 outlets,
                 recipes,
                 orders,
@@ -225,6 +230,7 @@ public record Season(
                 crops,
                 itsPool,
                 itsStanding,
+                held,
                 itsOutlets,
                 recipes,
                 itsOrders,
@@ -264,8 +270,23 @@ public record Season(
         return with(units, site, caution, possible, other);
     }
 
+    /** The same season with other lots held in place. */
+    public Season withHeld(List<Held> other) {
+        return with(units, site, caution, possible, pool, other);
+    }
+
     private Season with(
             Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling, List<Lots> otherPool) {
+        return with(otherUnits, otherSite, otherCaution, otherSampling, otherPool, held);
+    }
+
+    private Season with(
+            Units otherUnits,
+            Site otherSite,
+            Caution otherCaution,
+            Sampling otherSampling,
+            List<Lots> otherPool,
+            List<Held> otherHeld) {
         return new Season(
                 name,
                 about,
@@ -286,6 +307,7 @@ public record Season(
                 crops,
                 otherPool,
                 standing,
+                otherHeld,
                 outlets,
                 recipes,
                 orders,

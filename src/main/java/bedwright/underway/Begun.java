@@ -5,6 +5,7 @@ import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
 import bedwright.log.Entry;
 import bedwright.log.SeasonLog;
+import bedwright.season.Held;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Lots;
 import bedwright.season.Method;
@@ -62,7 +63,23 @@ final class Begun {
             Lots entry = whole.pool().get(i);
             pool.add(new Lots(entry.crop(), entry.plants(), lots[i]));
         }
-        return new Remaining(circumstances.season(pool, standing, inForce, plan.nextNumber()), states);
+        Season left = circumstances.season(pool, standing, inForce, plan.nextNumber());
+        return new Remaining(left.withHeld(stillHeld()), states);
+    }
+
+    /** What is held in place and still to come as it is held; what is begun or was put elsewhere holds itself. */
+    private List<Held> stillHeld() {
+        List<Held> all = new ArrayList<>();
+        for (Held held : Held.together(whole)) {
+            int there = inForce.stream()
+                    .filter(kept -> held.isAt(kept, whole))
+                    .mapToInt(KeptPlanting::lots)
+                    .sum();
+            if (there > 0) {
+                all.add(held.with(Math.min(there, held.lots())));
+            }
+        }
+        return all;
     }
 
     private void take(Planted planted, Told told) {
