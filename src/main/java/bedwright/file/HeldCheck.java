@@ -45,17 +45,19 @@ final class HeldCheck {
                     .ifPresent(crop -> known.checkMethod(flaws, path + "/method", crop, held.method()));
             days.firstOfAWeek(path + "/sown", "sown", held.sown());
             days.inside(path + "/sown", "sown", held.sown());
-            lots(path, held);
-            room(i, path, held);
+            if (hasLots(path, held)) {
+                room(i, path, held);
+            }
         }
     }
 
-    private void lots(String path, Held held) {
+    /** Whether the pool has so many; if not that is told. */
+    private boolean hasLots(String path, Held held) {
         Integer pool = held.pool();
         int entry = held.entry(season);
         if (entry < 0) {
             tellNoEntry(path, held, pool);
-            return;
+            return false;
         }
         Lots lots = season.pool().get(entry);
         long before = lotsHeld.getOrDefault(entry, 0L);
@@ -71,7 +73,9 @@ final class HeldCheck {
                     "/held/*/pool",
                     "/pool/" + entry + "/lots",
                     "/pool/*/crop");
+            return false;
         }
+        return true;
     }
 
     private void tellNoEntry(String path, Held held, @Nullable Integer pool) {

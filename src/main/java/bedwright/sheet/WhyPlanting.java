@@ -8,6 +8,7 @@ import bedwright.plan.PlantingReasons;
 import bedwright.plan.Pressed;
 import bedwright.plan.Rule;
 import bedwright.plan.Tried;
+import bedwright.season.Held;
 import bedwright.season.KindTree;
 import bedwright.season.Season;
 import java.util.ArrayList;
@@ -350,6 +351,15 @@ public final class WhyPlanting {
         if (reasons.isFixed()) {
             sentence("It stands already, so it can't be put elsewhere.");
             return;
+        }
+        int held = season.held().stream()
+                .filter(one -> one.isAt(reasons.planting(), season))
+                .mapToInt(Held::lots)
+                .sum();
+        if (held > 0) {
+            sentence((held < reasons.planting().lots() ? held + " of its lots are" : "It is")
+                    + " held in place by the season file, under \"held\"; a search would leave it there, whatever else is"
+                    + " better.");
         }
         List<List<String>> rows = new ArrayList<>();
         List<String> notes = new ArrayList<>();

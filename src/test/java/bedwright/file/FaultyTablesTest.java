@@ -185,6 +185,36 @@ class FaultyTablesTest {
                         2,
                         "bed",
                         "no bed \"Hedge9\""),
+                inLast(
+                        "held in no bed that there is",
+                        edit -> hold(edit, "1", "Hedge9", "2027-05-31", "sown, pinched"),
+                        "Held",
+                        "bed",
+                        "no bed \"Hedge9\""),
+                inLast(
+                        "held by no way that there is",
+                        edit -> hold(edit, "1", "Hedge2", "2027-05-31", "planted"),
+                        "Held",
+                        "method",
+                        "no method \"planted\""),
+                inLast(
+                        "held from a Tuesday on",
+                        edit -> hold(edit, "1", "Hedge2", "2027-06-01", "sown, pinched"),
+                        "Held",
+                        "sown",
+                        "a Tuesday"),
+                inLast(
+                        "held after the season",
+                        edit -> hold(edit, "1", "Hedge2", "2031-06-02", "sown, pinched"),
+                        "Held",
+                        "sown",
+                        "the season runs from"),
+                inLast(
+                        "more held than the pool has",
+                        edit -> hold(edit, "43", "Hedge2", "2027-05-31", "sown, pinched"),
+                        "Held",
+                        "lots",
+                        "Hold fewer"),
                 cell("a price in words", "Outlets", first, "price", Cell.of("dear"), "needs a number"),
                 cell("a price below nothing", "Outlets", first, "price", Cell.of(-1), "must be"),
                 cell("a kind that nothing has", "Outlets", first, "kind", Cell.of("fokal"), "no kind of stems"),
@@ -215,6 +245,11 @@ class FaultyTablesTest {
                         2,
                         "outlet",
                         "no \"Nobody\""));
+    }
+
+    private static void hold(TableEdit edit, String lots, String bed, String sown, String method) {
+        edit.addRow(
+                "Held", "crop", "zinnia", "lots", lots, "bed", bed, "sown", sown, "method", method);
     }
 
     @ParameterizedTest

@@ -88,6 +88,21 @@ class SeasonCheckTest {
                         at("›\"market\", \"recipe\"", "/orders/0/name", "another outlet or order"),
                         at("›\"posy\", \"lines\": [ { \"kind\": \"focal\"", "/recipes/1/name", "another recipe")),
                 file(
+                        "held",
+                        at("›\"sunflowers\", \"bed\"", "/held/0/crop", "no crop \"sunflowers\""),
+                        at("›\"Long3\"", "/held/1/bed", "no bed \"Long3\""),
+                        at("›\"2027-05-18\"", "/held/2/sown", "a Tuesday", "2027-05-17 or 2027-05-24"),
+                        at("›\"2028-05-01\"", "/held/3/sown", "the season runs from 2027-03-01 to 2027-12-05"),
+                        at("›\"in trays\"", "/held/4/method", "no method \"in trays\""),
+                        at("\"pool\": ›2", "/held/5/pool", "no entry 2", "which has 1 entry"),
+                        at("\"lots\": ›10", "/held/6/lots", "14 lots", "has 12"),
+                        at(
+                                "\"lots\": 1, \"bed\": ›\"Long2\"",
+                                "/held/7/bed",
+                                "3 m",
+                                "beside 30 m",
+                                "the bed has 30 m")),
+                file(
                         "kinds-outside-the-tree",
                         at(
                                 "›\"focal/sunflower/yellow\"",

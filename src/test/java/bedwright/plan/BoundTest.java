@@ -31,6 +31,11 @@ class BoundTest {
                         Seasons.over(7, first).with(new Caution(100)),
                         Seasons.of(Seasons.FARMERS_PROBLEM),
                         Seasons.of("tray-and-bed.json"),
+                        Seasons.edited(
+                                Seasons.FIRST_BED,
+                                "\"pool\": [",
+                                "\"held\": [{\"crop\": \"dill\", \"lots\": 2, \"bed\": \"Open bed\", \"sown\":"
+                                        + " \"2027-05-31\", \"method\": \"sown\"}], \"pool\": ["),
                         demo.with(Caution.BOLD),
                         demo.with(Caution.CAREFUL)),
                 IntStream.range(0, 20).mapToObj(BoundTest::drawn));

@@ -13,6 +13,7 @@ import bedwright.plan.PlanFacts;
 import bedwright.plan.Search;
 import bedwright.recheck.Recheck;
 import bedwright.recheck.Tally;
+import bedwright.season.Held;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Past;
 import bedwright.season.Plan;
@@ -135,9 +136,9 @@ class RemainingTest {
     @ParameterizedTest
     @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
     void theSameIsCountedByOtherCode(String file) {
-        Plan plan = RandomStates.plan(file);
         for (int seed = 1; seed <= 8; seed++) {
             Random random = new Random(seed);
+            Plan plan = seed % 2 == 0 ? RandomStates.plan(file) : held(RandomStates.plan(file));
             LocalDate on = RandomStates.day(plan, random);
             SeasonLog log = RandomStates.log(plan, on, 12, random);
             Season season = Remaining.of(plan, log, on).season();
@@ -160,6 +161,32 @@ class RemainingTest {
             assertThat(new Plan.Score(tally.hard(), tally.medium(), tally.soft()))
                     .as("seed " + seed + " on " + on + log.entries())
                     .isEqualTo(outcome.score());
+        }
+    }
+
+    /** A plan of which all that comes from the pool is held in place. */
+    private static Plan held(Plan plan) {
+        List<Held> held = plan.plantings().stream()
+                .filter(kept -> kept.standing() == null)
+                .map(kept -> new Held(
+                        kept.crop(), kept.lots(), kept.bed(), kept.sown(), kept.method(), kept.pool()))
+                .toList();
+        return new Plan(1, plan.season().withHeld(held), plan.making(), plan.score(), plan.plantings());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void whatIsHeldAndStillToComeIsHeldInWhatIsLeft(String file) {
+        Plan plan = held(RandomStates.plan(file));
+        for (int week = 0; week < plan.season().weeks(); week += 4) {
+            LocalDate on = plan.season().weekStart(week);
+
+            Season season = Remaining.of(plan, SeasonLog.EMPTY, on).season();
+
+            assertThat(season.held())
+                    .containsExactlyElementsOf(plan.season().held().stream()
+                            .filter(one -> !one.sown().isBefore(on))
+                            .toList());
         }
     }
 
