@@ -26,7 +26,8 @@ final class HeldInPlace {
         StringBuilder told = new StringBuilder();
         troubles.forEach(trouble -> told.append(words.trouble(trouble, width)));
         throw new Refusal(
-                Exit.RULE_BROKEN, told + "Nothing was planned or written. What is held stands under \"held\" in the season file.");
+                Exit.RULE_BROKEN,
+                told + "Nothing was planned or written. What is held stands under \"held\" in the season file.");
     }
 
     /** What holding costs in a plan, as lines of text; empty where nothing is held. */

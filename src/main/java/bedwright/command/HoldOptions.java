@@ -121,7 +121,8 @@ final class HoldOptions {
                 .findFirst()
                 .orElseThrow(() -> usage("--hold " + hold + ": the plan has no planting No. " + number
                         + "; its plantings have the numbers "
-                        + plantings.getFirst().number() + " to " + plantings.getLast().number()));
+                        + plantings.getFirst().number() + " to "
+                        + plantings.getLast().number()));
         Integer pool = kept.pool();
         if (pool == null || kept.standing() != null) {
             throw usage("--hold " + hold + ": No. " + number + " (" + kept.crop()
@@ -141,8 +142,7 @@ final class HoldOptions {
         add(held, held(season, pool, kept.lots(), bed, sown, method), season);
         plantings.set(
                 plantings.indexOf(kept),
-                new KeptPlanting(
-                        number, kept.crop(), method, bed, sown, pool, null, kept.lots(), kept.plants()));
+                new KeptPlanting(number, kept.crop(), method, bed, sown, pool, null, kept.lots(), kept.plants()));
     }
 
     /** A planting that is held already is held otherwise from now on, not twice. */
@@ -199,8 +199,9 @@ final class HoldOptions {
         String crop = name;
         List<String> methods = methods(season, crop);
         Where place = where(hold, season, where);
-        Supplier<ParameterException> lacking = () -> usage("--hold " + hold + ": for lots of a crop say where, when and how: \""
-                + crop + "=BED,DATE,METHOD\", by one of the methods \"" + String.join("\", \"", methods) + "\"");
+        Supplier<ParameterException> lacking =
+                () -> usage("--hold " + hold + ": for lots of a crop say where, when and how: \"" + crop
+                        + "=BED,DATE,METHOD\", by one of the methods \"" + String.join("\", \"", methods) + "\"");
         String method = place.method == null && methods.size() == 1 ? methods.getFirst() : place.method;
         if (place.bed == null || place.sown == null || method == null) {
             throw lacking.get();
@@ -218,7 +219,9 @@ final class HoldOptions {
     }
 
     private record Where(
-            @Nullable String bed, @Nullable LocalDate sown, @Nullable String method) {}
+            @Nullable String bed,
+            @Nullable LocalDate sown,
+            @Nullable String method) {}
 
     /** Reads bed, date and method; a bed's name may hold commas, a method's too. */
     private Where where(String hold, Season season, String text) {
@@ -243,9 +246,9 @@ final class HoldOptions {
     private ParameterException noBed(String hold, Season season, String rest) {
         String said = rest.contains(",") ? rest.substring(0, rest.indexOf(',')) : rest;
         return usage("--hold " + hold + ": no bed is named \"" + said + "\"; there are: \""
-                + String.join(
-                        "\", \"", season.allBeds().stream().map(Bed::name).toList())
-                + "\"" + (said.matches("[0-9]{4}-.*") ? ". To leave the bed as it is write a comma first: N=,DATE" : ""));
+                + String.join("\", \"", season.allBeds().stream().map(Bed::name).toList())
+                + "\""
+                + (said.matches("[0-9]{4}-.*") ? ". To leave the bed as it is write a comma first: N=,DATE" : ""));
     }
 
     /** The first day of the week that a day lies in. */

@@ -239,7 +239,8 @@ final class PlanCommand implements Callable<Integer> {
         Path plan = from == null ? holding.plan() : from;
         return plan == null
                 ? Search.nothingPlaced(facts)
-                : BegunFrom.places(facts, plan, holding.begin(), spec.commandLine().getErr());
+                : BegunFrom.places(
+                        facts, plan, holding.begin(), spec.commandLine().getErr());
     }
 
     private int finish(

@@ -41,8 +41,7 @@ final class HeldCheck {
             String path = "/held/" + i;
             known.checkCrop(flaws, path + "/crop", held.crop());
             known.checkBed(flaws, path + "/bed", held.bed());
-            known.crop(held.crop())
-                    .ifPresent(crop -> known.checkMethod(flaws, path + "/method", crop, held.method()));
+            known.crop(held.crop()).ifPresent(crop -> known.checkMethod(flaws, path + "/method", crop, held.method()));
             days.firstOfAWeek(path + "/sown", "sown", held.sown());
             days.inside(path + "/sown", "sown", held.sown());
             if (hasLots(path, held)) {
@@ -125,7 +124,8 @@ final class HeldCheck {
         if (others + metres > length + ROUNDING && others <= length + ROUNDING) {
             flaws.add(
                     path + "/bed",
-                    said(metres) + " of " + Words.quoted(held.crop()) + " come into " + Words.quoted(held.bed()) + " on "
+                    said(metres) + " of " + Words.quoted(held.crop()) + " come into " + Words.quoted(held.bed())
+                            + " on "
                             + comes.get()
                             + (others > 0 ? ", beside " + said(others) + " that are held or stand there then" : "")
                             + ", but the bed has " + said(length)
@@ -157,7 +157,8 @@ final class HeldCheck {
         for (Standing standing : season.standing()) {
             LocalDate until = standing.until();
             if (standing.isWritten() && bed.equals(standing.bed()) && (until == null || !until.isBefore(day))) {
-                List<Method> methods = known.crop(standing.crop()).map(Crop::methods).orElse(List.of());
+                List<Method> methods =
+                        known.crop(standing.crop()).map(Crop::methods).orElse(List.of());
                 metres += methods.stream()
                         .filter(one -> standing.method() == null || one.name().equals(standing.method()))
                         .findFirst()
@@ -171,9 +172,8 @@ final class HeldCheck {
     /** The day on which it comes into its bed. */
     private Optional<LocalDate> comes(Held held) {
         return method(held)
-                .map(method -> method.start() == Method.Start.TRAY
-                        ? held.sown().plusWeeks(method.trayWeeks())
-                        : held.sown());
+                .map(method ->
+                        method.start() == Method.Start.TRAY ? held.sown().plusWeeks(method.trayWeeks()) : held.sown());
     }
 
     private double metres(Held held) {
@@ -181,7 +181,9 @@ final class HeldCheck {
         return entry < 0
                 ? 0
                 : method(held)
-                        .map(method -> (double) held.lots() * season.pool().get(entry).plants() * method.spacing()
+                        .map(method -> (double) held.lots()
+                                * season.pool().get(entry).plants()
+                                * method.spacing()
                                 / method.rows())
                         .orElse(0.0);
     }

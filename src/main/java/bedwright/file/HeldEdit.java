@@ -74,7 +74,11 @@ public final class HeldEdit {
         int end = last == null ? first : last.to;
         String key = '"' + KEY + "\": ";
         String gap = indent == null ? " " : lineEnd() + indent;
-        return text.substring(0, end) + (last == null ? "" : ",") + gap + key + list(held, indent)
+        return text.substring(0, end)
+                + (last == null ? "" : ",")
+                + gap
+                + key
+                + list(held, indent)
                 + text.substring(end);
     }
 

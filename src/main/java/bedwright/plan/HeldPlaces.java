@@ -54,7 +54,8 @@ public final class HeldPlaces {
      * @param to where they would stand then; null where they would be left out
      * @param tried places tried, leaving out among them
      */
-    public record Cost(Held held, @Nullable Tried best, @Nullable Spot to, int tried) {
+    public record Cost(
+            Held held, @Nullable Tried best, @Nullable Spot to, int tried) {
         /** What holding it there costs, grains a season as judged; less than 0 where nothing else is as good. */
         public double grains() {
             return best == null ? 0 : best.weighed();

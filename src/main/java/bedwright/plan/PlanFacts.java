@@ -399,9 +399,7 @@ public final class PlanFacts {
                 .findFirst()
                 .map(crop -> crop.methods().stream().map(Method::name).toList().indexOf(held.method()))
                 .orElse(-1);
-        return stock < 0 || bed < 0 || method < 0
-                ? null
-                : new Spot(stock, bed, season.weekOf(held.sown()), method);
+        return stock < 0 || bed < 0 || method < 0 ? null : new Spot(stock, bed, season.weekOf(held.sown()), method);
     }
 
     /** Number of methods of a stock's crop. */

@@ -102,8 +102,8 @@ final class Offer {
         }
         Offer other = new Offer(facts);
         int plants = season.pool().get(entry).plants();
-        Optional<Placed> placed = other.resolve(new KeptPlanting(
-                1, held.crop(), held.method(), held.bed(), held.sown(), entry + 1, null, 1, plants));
+        Optional<Placed> placed = other.resolve(
+                new KeptPlanting(1, held.crop(), held.method(), held.bed(), held.sown(), entry + 1, null, 1, plants));
         placed.ifPresent(other::checkPlace);
         return placed.isPresent() && other.faults.isEmpty();
     }

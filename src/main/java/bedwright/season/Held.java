@@ -30,7 +30,10 @@ public record Held(
     /** Index in the season's pool of the entry that the lots come from; −1 if there is none of that crop. */
     public int entry(Season season) {
         if (pool != null) {
-            return pool <= season.pool().size() && season.pool().get(pool - 1).crop().equals(crop) ? pool - 1 : -1;
+            return pool <= season.pool().size()
+                            && season.pool().get(pool - 1).crop().equals(crop)
+                    ? pool - 1
+                    : -1;
         }
         return season.pool().stream().map(Lots::crop).toList().indexOf(crop);
     }

@@ -73,7 +73,8 @@ public final class HeldWords {
                     .map(bed -> season.allBeds().get(bed).name())
                     .toList();
             int more = trouble.beds().size() - beds.size();
-            ways.add("hold it at that time in " + String.join(", ", beds) + (more > 0 ? " or " + more + " more beds" : ""));
+            ways.add("hold it at that time in " + String.join(", ", beds)
+                    + (more > 0 ? " or " + more + " more beds" : ""));
         }
         return ways.isEmpty()
                 ? "No other week of this bed and no other bed at that time has room for it by this method, beside what"

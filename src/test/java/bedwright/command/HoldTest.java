@@ -114,7 +114,8 @@ class HoldTest {
         assertThat(SeasonFile.read(season).held())
                 .containsExactly(new Held("dill", 2, "Open bed", LocalDate.of(2027, 6, 7), "sown", null));
         assertThat(plantings())
-                .anySatisfy(planting -> assertThat(planting.crop() + planting.sown()).isEqualTo("dill2027-06-07"));
+                .anySatisfy(planting ->
+                        assertThat(planting.crop() + planting.sown()).isEqualTo("dill2027-06-07"));
     }
 
     @Test
@@ -130,18 +131,21 @@ class HoldTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
-        "44 | no planting No. 44",
-        "1=Fense bed | no bed is named",
-        "1=2027-05-17 | write a comma first",
-        "1=,2027-05-37 | not a day of the calendar",
-        "1=,2026-05-17 | outside the season",
-        "1=,,sow | no method",
-        "dil=Open bed,2027-06-07 | nor a crop",
-        "dill=Open bed | say where, when and how",
-        "\"sunflower, once-cut=Open bed,2027-05-17\" | one of the methods",
-        "40 dill=Open bed,2027-06-07 | which has"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "44 | no planting No. 44",
+                "1=Fense bed | no bed is named",
+                "1=2027-05-17 | write a comma first",
+                "1=,2027-05-37 | not a day of the calendar",
+                "1=,2026-05-17 | outside the season",
+                "1=,,sow | no method",
+                "dil=Open bed,2027-06-07 | nor a crop",
+                "dill=Open bed | say where, when and how",
+                "\"sunflower, once-cut=Open bed,2027-05-17\" | one of the methods",
+                "40 dill=Open bed,2027-06-07 | which has"
+            })
     void whatIsMistypedIsToldAndNothingIsWritten(String hold, String told) throws IOException {
         Ran ran = plan("--hold", hold);
 

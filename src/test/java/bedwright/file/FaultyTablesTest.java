@@ -248,8 +248,7 @@ class FaultyTablesTest {
     }
 
     private static void hold(TableEdit edit, String lots, String bed, String sown, String method) {
-        edit.addRow(
-                "Held", "crop", "zinnia", "lots", lots, "bed", bed, "sown", sown, "method", method);
+        edit.addRow("Held", "crop", "zinnia", "lots", lots, "bed", bed, "sown", sown, "method", method);
     }
 
     @ParameterizedTest

@@ -88,7 +88,10 @@ class HeldEditTest {
     void eachHasALineOfItsOwnWithTheFilesIndentAndLineEnds() {
         String text = edited(page().replace("\n", "\r\n").replace("\r\n  \"", "\r\n\t\""), ONE, TWO);
 
-        assertThat(text).contains(",\r\n\t\"held\": [\r\n\t\t{ \"crop\"").contains("},\r\n\t\t{").contains("}\r\n\t]");
+        assertThat(text)
+                .contains(",\r\n\t\"held\": [\r\n\t\t{ \"crop\"")
+                .contains("},\r\n\t\t{")
+                .contains("}\r\n\t]");
         assertThat(text.replace("\r\n", "")).doesNotContain("\n");
     }
 
@@ -109,8 +112,6 @@ class HeldEditTest {
     void whatCanNotBeHeldIsAFaultOfTheFile() {
         assertThatExceptionOfType(FaultyFile.class)
                 .isThrownBy(() -> edited(page(), ONE.with(13)))
-                .satisfies(e -> assertThat(e.faults())
-                        .extracting(Fault::path)
-                        .containsExactly("/held/0/lots"));
+                .satisfies(e -> assertThat(e.faults()).extracting(Fault::path).containsExactly("/held/0/lots"));
     }
 }

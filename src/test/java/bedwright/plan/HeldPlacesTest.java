@@ -59,7 +59,9 @@ class HeldPlacesTest {
         assertThat(costs).singleElement().satisfies(cost -> {
             // Two lots of five stems at 1 each.
             assertThat(Grains.toMoney(facts.season(), cost.grains())).isEqualTo(10);
-            assertThat(cost.to()).isNotNull().satisfies(to -> assertThat(to.sowWeek()).isZero());
+            assertThat(cost.to())
+                    .isNotNull()
+                    .satisfies(to -> assertThat(to.sowWeek()).isZero());
         });
     }
 
@@ -86,7 +88,8 @@ class HeldPlacesTest {
     /** The bed has 100 m and a lot takes ten for six weeks. */
     @Test
     void whatComesTogetherInABedIsTroubleWithWhatWouldMendIt() {
-        PlanFacts facts = facts(new HandSeason().with("\"lots\": 9", "\"lots\": 12"), held(7, 0), held(2, 1), held(2, 3));
+        PlanFacts facts =
+                facts(new HandSeason().with("\"lots\": 9", "\"lots\": 12"), held(7, 0), held(2, 1), held(2, 3));
         PlanFacts more = facts(new HandSeason().with("\"lots\": 9", "\"lots\": 12"), held(8, 0), held(3, 2));
 
         assertThat(HeldPlaces.troubles(more)).singleElement().satisfies(trouble -> {
@@ -130,7 +133,8 @@ class HeldPlacesTest {
     @Test
     void aPlanWithoutThemIsRefusedByTheRecheck() {
         PlanFacts facts = facts(new HandSeason(), held(3, 1));
-        List<KeptPlanting> plan = Outcomes.of(facts, Search.nothingPlaced(facts)).plantings();
+        List<KeptPlanting> plan =
+                Outcomes.of(facts, Search.nothingPlaced(facts)).plantings();
         KeptPlanting whole = plan.getFirst();
         KeptPlanting fewer = new KeptPlanting(1, "zinnia", "plain", "Bed", whole.sown(), 1, null, 2, 20);
 
@@ -144,7 +148,8 @@ class HeldPlacesTest {
     @Test
     void aPlanToBeginWithMakesRoomForWhatIsHeld() {
         PlanFacts free = facts(new HandSeason());
-        List<KeptPlanting> plan = Outcomes.of(free, HandSeason.sown(free, 0, 0, 0, 0, 0, 0, 0, 0, 0)).plantings();
+        List<KeptPlanting> plan = Outcomes.of(free, HandSeason.sown(free, 0, 0, 0, 0, 0, 0, 0, 0, 0))
+                .plantings();
         PlanFacts facts = facts(new HandSeason(), held(4, 3));
 
         int[] places = Draft.beside(facts, plan).places();
@@ -201,7 +206,8 @@ class HeldPlacesTest {
                         released[p] = to;
                     }
                 }
-                long difference = Outcomes.of(free, released).score().soft() - outcome.score().soft();
+                long difference = Outcomes.of(free, released).score().soft()
+                        - outcome.score().soft();
                 assertThat(cost.grains() * facts.seasonCount).isEqualTo((double) difference);
             }
         }

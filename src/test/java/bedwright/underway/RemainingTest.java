@@ -168,8 +168,7 @@ class RemainingTest {
     private static Plan held(Plan plan) {
         List<Held> held = plan.plantings().stream()
                 .filter(kept -> kept.standing() == null)
-                .map(kept -> new Held(
-                        kept.crop(), kept.lots(), kept.bed(), kept.sown(), kept.method(), kept.pool()))
+                .map(kept -> new Held(kept.crop(), kept.lots(), kept.bed(), kept.sown(), kept.method(), kept.pool()))
                 .toList();
         return new Plan(1, plan.season().withHeld(held), plan.making(), plan.score(), plan.plantings());
     }
