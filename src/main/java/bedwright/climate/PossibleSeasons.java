@@ -11,7 +11,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -128,6 +130,23 @@ public final class PossibleSeasons {
     }
 
     private static List<Gust> gusts(Season season, List<Sampling.GivenGust> given) {
+        return seen(season, of(season, given));
+    }
+
+    /** Lets the gusts that were seen blow on their days instead of those that are drawn or given. */
+    static List<Gust> seen(Season season, List<Gust> gusts) {
+        UnderWay underWay = season.underWay();
+        if (underWay == null || underWay.gusts().isEmpty()) {
+            return gusts;
+        }
+        List<Gust> seen = of(season, underWay.gusts());
+        Set<Integer> days = seen.stream().map(Gust::day).collect(Collectors.toSet());
+        return Stream.concat(gusts.stream().filter(gust -> !days.contains(gust.day())), seen.stream())
+                .sorted(Comparator.comparingInt(Gust::day))
+                .toList();
+    }
+
+    private static List<Gust> of(Season season, List<Sampling.GivenGust> given) {
         return given.stream()
                 .map(gust -> new Gust(season.dayOf(gust.on()), -1, gust.from(), gust.speed()))
                 .filter(gust -> gust.day() >= 0 && gust.day() < season.days())

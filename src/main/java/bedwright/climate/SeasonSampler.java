@@ -112,7 +112,7 @@ final class SeasonSampler {
             }
         }
         gusts.sort(Comparator.comparingInt(Gust::day).thenComparingInt(Gust::side));
-        return List.copyOf(gusts);
+        return List.copyOf(PossibleSeasons.seen(season, gusts));
     }
 
     private double[] pestYears(List<Pest> pests, int number) {

@@ -1,29 +1,32 @@
 package bedwright.log;
 
-import bedwright.log.Note.Stage;
+import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
+import bedwright.season.Nearest;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Whether notes can be true of a plan, each by itself and all together. */
 final class NoteCheck {
     private final Season season;
+    private final FarmCheck farm;
     private final Map<Integer, KeptPlanting> plantings = new HashMap<>();
 
     NoteCheck(Plan plan) {
         season = plan.season();
+        farm = new FarmCheck(season);
         plan.plantings().forEach(planting -> plantings.put(planting.number(), planting));
     }
 
@@ -44,17 +47,29 @@ final class NoteCheck {
         if (together != null) {
             return Optional.of(together);
         }
-        Map<Integer, List<Entry>> byPlanting = new LinkedHashMap<>();
-        for (Entry each : inForce) {
-            if (each.note() instanceof Note.OfPlanting note) {
-                byPlanting
-                        .computeIfAbsent(note.planting(), number -> new ArrayList<>())
-                        .add(each);
+        return farm.trouble(inForce).or(() -> touched(entry, inForce).stream()
+                .map(plantings::get)
+                .filter(Objects::nonNull)
+                .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
+                .findFirst());
+    }
+
+    /** Plantings of which a note changes what was noted of them. */
+    private static Set<Integer> touched(Entry entry, List<Entry> inForce) {
+        return switch (entry.note()) {
+            case Note.OfPlanting of -> Set.of(of.planting());
+            case Note.WeekDone done -> new TreeSet<>(done.except());
+            case Note.TakenBack back -> {
+                Set<Integer> all = new TreeSet<>();
+                inForce.forEach(other -> {
+                    if (other.note() instanceof Note.OfPlanting of) {
+                        all.add(of.planting());
+                    }
+                });
+                yield all;
             }
-        }
-        return byPlanting.entrySet().stream()
-                .flatMap(of -> Optional.ofNullable(course(of.getKey(), of.getValue())).stream())
-                .findFirst();
+            default -> Set.of();
+        };
     }
 
     private @Nullable String alone(List<Entry> before, Entry entry) {
@@ -63,11 +78,14 @@ final class NoteCheck {
             return day;
         }
         return switch (entry.note()) {
-            case Note.Moved moved when plantings.containsKey(moved.planting()) -> outside(moved.to());
+            case Note.InBed other when plantings.containsKey(other.planting()) -> bed(other.bed());
+            case Note.OfPlants many when plantings.containsKey(many.planting()) && many.plants() == 0 ->
+                "A planting of no plants was not done. Write: " + many.planting() + " not-done";
             case Note.OfPlanting of -> unknown(of.planting());
+            case Note.BedGone gone -> bed(gone.bed());
             case Note.WeekDone done -> week(done);
             case Note.TakenBack back -> takenBack(before, back.number());
-            case Note.Said said -> null;
+            default -> null;
         };
     }
 
@@ -90,11 +108,17 @@ final class NoteCheck {
                                 .orElseThrow() + ".";
     }
 
+    private @Nullable String bed(String name) {
+        List<String> names = season.allBeds().stream().map(Bed::name).toList();
+        return names.contains(name)
+                ? null
+                : "There is no bed \"" + name + "\"."
+                        + Nearest.of(name, names)
+                                .map(near -> " Did you mean \"" + near + "\"?")
+                                .orElse(" Write a name that the season sheet shows, like " + names.getFirst() + ".");
+    }
+
     private @Nullable String week(Note.WeekDone done) {
-        String day = outside(done.week());
-        if (day != null) {
-            return day;
-        }
         long into = ChronoUnit.DAYS.between(season.starts(), done.week()) % 7;
         if (into != 0) {
             return done.week() + " is not the first day of a week. Write "
@@ -126,85 +150,10 @@ final class NoteCheck {
                 Entry other = done.putIfAbsent(week.week(), entry);
                 if (other != null) {
                     return "Note " + other.number() + " says already what was done in the week of " + week.week() + ". "
-                            + instead(other);
+                            + Course.instead(other);
                 }
             }
         }
         return null;
-    }
-
-    /** Follows one planting through its notes by day; what contradicts what came before is told. */
-    private @Nullable String course(int number, List<Entry> notes) {
-        List<Entry> byDay = notes.stream()
-                .sorted(Comparator.comparing(Entry::on).thenComparing(Entry::number))
-                .toList();
-        int plants = Objects.requireNonNull(plantings.get(number)).plants();
-        long standing = plants;
-        Map<Stage, Entry> seen = new EnumMap<>(Stage.class);
-        Entry cleared = null;
-        Entry counted = null;
-        for (Entry entry : byDay) {
-            if (cleared != null) {
-                return "Planting " + number + " was cleared or left out on " + cleared.on() + " by note "
-                        + cleared.number() + ", so nothing can be noted of it on " + entry.on() + ". "
-                        + instead(cleared);
-            }
-            switch (entry.note()) {
-                case Note.Seen stage -> {
-                    for (Entry other : seen.values()) {
-                        Stage former = ((Note.Seen) other.note()).stage();
-                        if (former.compareTo(stage.stage()) >= 0) {
-                            return "Of planting " + number + " note " + other.number() + " says \"" + former.word()
-                                    + "\" on " + other.on() + ", so it can't be at \""
-                                    + stage.stage().word() + "\" on " + entry.on() + ". " + instead(other);
-                        }
-                    }
-                    seen.put(stage.stage(), entry);
-                }
-                case Note.Counted count -> {
-                    long stands = count.stands().of(plants);
-                    if (stands > plants) {
-                        return "Planting " + number + " has " + plants + " plants, so " + stands
-                                + " can't stand. Write a number up to " + plants + ".";
-                    }
-                    if (counted != null && counted.on().equals(entry.on())) {
-                        return "The stand of planting " + number + " on " + entry.on() + " is in note "
-                                + counted.number() + " already. " + instead(counted);
-                    }
-                    counted = entry;
-                    standing = stands;
-                }
-                case Note.Lost lost -> {
-                    long gone = lost.lost().of(standing);
-                    if (gone > standing) {
-                        return "Of planting " + number + " no more than " + standing + " plants stood on "
-                                + entry.on() + ", so " + gone + " can't be lost. Write a number up to " + standing
-                                + ".";
-                    }
-                    standing -= gone;
-                }
-                case Note.Pulled pulled -> cleared = entry;
-                case Note.NotDone notDone -> {
-                    if (byDay.size() > 1) {
-                        Entry other = byDay.getFirst() == entry ? byDay.get(1) : byDay.getFirst();
-                        return "Planting " + number + " can't be left out: note " + other.number() + " speaks of it. "
-                                + instead(other);
-                    }
-                }
-                case Note.Cut cut -> {
-                    if (standing == 0 && cut.stems() > 0) {
-                        return "Nothing of planting " + number + " stood on " + entry.on() + ", so " + cut.stems()
-                                + " stems can't be cut. Count the stand first: " + number + " stands and the plants.";
-                    }
-                }
-                case Note.Moved moved -> {}
-                default -> throw new IllegalStateException("not of a planting: " + entry.line());
-            }
-        }
-        return null;
-    }
-
-    private static String instead(Entry other) {
-        return "If that note is wrong, take it back first: take-back " + other.number() + ".";
     }
 }

@@ -47,12 +47,12 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
                 continue;
             }
             try {
-                Entry entry = new NoteReader(number, line).entry();
+                Entry entry = new NoteReader(plan.season(), number, line).entry();
                 int column = line.length() - line.stripLeading().length() + 1;
                 int at = number;
                 check.trouble(taken, entry)
                         .ifPresentOrElse(wrong -> faults.add(new NoteFault(at, column, wrong)), () -> taken.add(entry));
-            } catch (NoteReader.NotUnderstood e) {
+            } catch (Line.NotUnderstood e) {
                 faults.add(e.fault());
             }
         }

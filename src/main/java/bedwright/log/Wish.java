@@ -1,6 +1,7 @@
 package bedwright.log;
 
 import bedwright.season.KindTree;
+import bedwright.season.Nearest;
 import bedwright.season.Season;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -44,9 +45,13 @@ public record Wish(LocalDate on, List<Line> lines) {
                     + "\". Write it like: 12 Sep: 120 focal, 60 spike");
         }
         LocalDate on = SaidDay.of(season, said.substring(0, colon));
-        KindTree kinds = KindTree.of(season.roles());
+        return new Wish(on, lines(KindTree.of(season.roles()), said.substring(colon + 1)));
+    }
+
+    /** Reads the lines of a wish, likewise. */
+    static List<Line> lines(KindTree kinds, String said) {
         List<Line> lines = new ArrayList<>();
-        for (String one : said.substring(colon + 1).split(",", -1)) {
+        for (String one : said.split(",", -1)) {
             Matcher parts = LINE.matcher(one.strip());
             if (!parts.matches() || Integer.parseInt(parts.group(1)) == 0) {
                 throw new IllegalArgumentException("\"" + one.strip()
@@ -60,7 +65,7 @@ public record Wish(LocalDate on, List<Line> lines) {
             }
             lines.add(new Line(kind, Integer.parseInt(parts.group(1))));
         }
-        return new Wish(on, lines);
+        return lines;
     }
 
     /** A path as it is said: {@code focal warm}. */
@@ -89,7 +94,14 @@ public record Wish(LocalDate on, List<Line> lines) {
             return ending.getFirst();
         }
         if (ending.isEmpty()) {
-            throw new IllegalArgumentException("There is no kind \"" + said.strip() + "\". The kinds begin with "
+            List<String> all = IntStream.range(0, kinds.size())
+                    .mapToObj(node -> spoken(kinds.path(node)))
+                    .toList();
+            throw new IllegalArgumentException("There is no kind \"" + said.strip() + "\"."
+                    + Nearest.of(said.strip(), all)
+                            .map(near -> " Did you mean \"" + near + "\"?")
+                            .orElse("")
+                    + " The kinds begin with "
                     + named(kinds, IntStream.range(0, kinds.size()).boxed().toList()) + ".");
         }
         throw new IllegalArgumentException(

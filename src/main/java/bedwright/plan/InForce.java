@@ -54,9 +54,7 @@ public final class InForce {
     }
 
     private static PlanFacts with(PlanFacts facts, UnderWay underWay, List<KeptPlanting> inForce) {
-        UnderWay now =
-                new UnderWay(underWay.on(), underWay.weather(), underWay.missing(), inForce, underWay.nextNumber());
-        return PlanFacts.of(facts.season().with(now), facts.seasons(), facts.table());
+        return PlanFacts.of(facts.season().with(underWay.with(inForce)), facts.seasons(), facts.table());
     }
 
     private static KeptPlanting until(KeptPlanting kept, LocalDate week) {

@@ -326,8 +326,9 @@ public final class Outcomes {
             int[] use = new int[weeks];
             long peak = shelf.holds();
             for (int w = 0; w < weeks; w++) {
-                use[w] = score.room().used(s, w);
-                peak = Math.max(peak, use[w]);
+                int used = score.room().used(s, w);
+                peak = Math.max(peak, used);
+                use[w] = used - (int) shelf.missing(season, w);
             }
             boolean known =
                     shelf.kind() != Outcome.StockKind.TRAYS || season.stock().trays() != null;

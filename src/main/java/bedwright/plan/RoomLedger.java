@@ -55,6 +55,10 @@ final class RoomLedger {
         for (int s = 0; s < holds.length; s++) {
             holds[s] = (int) Math.min(shelves[s].holds(), Integer.MAX_VALUE);
             canGrow[s] = shelves[s].price() > 0;
+            for (int w = 0; w < weeks; w++) {
+                // What is not there is as good as used.
+                used[s * weeks + w] = (int) shelves[s].missing(facts.season, w);
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import bedwright.season.Bed;
 import bedwright.season.Rounding;
 import bedwright.season.Season;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +55,16 @@ record Shelf(Rule rule, String name, @Nullable StockKind kind, long holds, long 
                                 Rounding.halfUp(1000 * cover.metres()),
                                 cover.buy()));
         return List.copyOf(shelves);
+    }
+
+    /** How much of it is not there in a week of a season under way: mm or cells. */
+    long missing(Season season, int week) {
+        UnderWay underWay = season.underWay();
+        if (underWay == null || kind == null) {
+            return 0;
+        }
+        double amount = underWay.missing(name, season.weekStart(week));
+        return Math.min(holds, Rounding.halfUp(unit.equals("mm") ? 1000 * amount : amount));
     }
 
     private static Shelf stock(Season season, String name, StockKind kind, long holds, @Nullable Double buy) {

@@ -277,12 +277,18 @@ final class Offer {
                 && (standing.past() != null || standing.isWritten() || standing.method() != null && timed);
     }
 
+    /** What stands in a bed that is taken later stays there until it is pulled. */
+    private static boolean isUnderWayInItsBed(Placed placed) {
+        Standing standing = placed.standing();
+        return standing != null && standing.past() != null && standing.bed() != null;
+    }
+
     private void checkPlace(Placed placed) {
         if (placed.standing() == null || !(placed.standing().sown() != null || !placed.knowsSowWeek())) {
             checkSowWeek(placed);
         }
         Calendar calendar = new Calendar(facts, placed);
-        for (BedBlock.Taken taken : placed.bed().taken()) {
+        for (BedBlock.Taken taken : isUnderWayInItsBed(placed) ? List.<BedBlock.Taken>of() : placed.bed().taken()) {
             int first = Math.max(calendar.firstHeld, season.weekOf(taken.from()));
             if (first <= Math.min(calendar.lastHeld, season.weekOf(taken.to()))) {
                 fault(placed, "bed " + placed.bed().name() + " is taken in the week of " + season.weekStart(first));

@@ -2,6 +2,7 @@ package bedwright.recheck;
 
 import bedwright.season.Bed;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongUnaryOperator;
@@ -62,14 +63,29 @@ final class Stocks {
     /** What is over is bought once for its worst week where more can be bought, and else is over in each week. */
     private void add(String name, Taking taking, long owned, long weight, @Nullable Double buy, Pricing pricing) {
         if (buy == null) {
-            over.add(new Tally.StockOver(name, sumOver(week -> total(taking, (int) week), owned), weight));
+            over.add(new Tally.StockOver(
+                    name, sumOver(week -> total(taking, (int) week) + gone(name, weight, (int) week), owned), weight));
             return;
         }
         long peak = 0;
         for (int week = 0; week < facts.weeks(); week++) {
-            peak = Math.max(peak, total(taking, week) - owned);
+            peak = Math.max(peak, total(taking, week) + gone(name, weight, week) - owned);
         }
         extra += peak * pricing.grains(buy);
+    }
+
+    /** What is not there in a week of a season under way: cells, or mm. */
+    private long gone(String name, long weight, int week) {
+        UnderWay underWay = facts.season.underWay();
+        if (underWay == null) {
+            return 0;
+        }
+        double sum = 0;
+        for (UnderWay.Missing one : underWay.missing()) {
+            boolean isThen = facts.season.weekOf(one.from()) <= week && week <= facts.season.weekOf(one.to());
+            sum += one.stock().equals(name) && isThen ? one.amount() : 0;
+        }
+        return weight == TENTH ? Units.millimetres(sum) : Math.round(sum);
     }
 
     private long total(Taking taking, int week) {
@@ -109,7 +125,8 @@ final class Stocks {
     /** Cells·weeks over what the bench holds. */
     long bench() {
         return sumOver(
-                week -> total(Use::bench, (int) week), facts.season.stock().bench());
+                week -> total(Use::bench, (int) week) + gone("bench", WHOLE, (int) week),
+                facts.season.stock().bench());
     }
 
     /** Stocks of which no more can be bought. */

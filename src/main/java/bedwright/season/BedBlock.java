@@ -58,6 +58,22 @@ public record BedBlock(
         history = List.copyOf(history);
     }
 
+    /** The same beds, taken at other times. */
+    public BedBlock with(List<Taken> otherTimes) {
+        return new BedBlock(
+                name,
+                count,
+                at,
+                heading,
+                length,
+                width,
+                path,
+                tunnel,
+                workableFrom,
+                otherTimes,
+                history);
+    }
+
     /** A tunnel or house: what it adds and keeps off. */
     public record Tunnel(
             @Fact(

@@ -45,6 +45,18 @@ public record Labour(
         jobs = Collections.unmodifiableMap(new LinkedHashMap<>(jobs));
     }
 
+    /** The hours of the week that begins on a day: those of the last entry that holds then, 0 where none does. */
+    public static double at(List<Hours> hours, LocalDate week) {
+        double now = 0;
+        for (Hours entry : hours) {
+            LocalDate from = entry.from();
+            LocalDate to = entry.to();
+            boolean holds = (from == null || !week.isBefore(from)) && (to == null || !week.isAfter(to));
+            now = holds ? entry.hours() : now;
+        }
+        return now;
+    }
+
     /** Hours a week, in the weeks whose first day lies between two days. */
     public record Hours(
             @Fact("First day; left out: from the start") @Nullable

@@ -14,6 +14,11 @@ public record UnderWay(
         @Fact(value = "Weather seen: by how much a day was warmer than normal", byDefault = "[]")
         List<DaySeen> weather,
 
+        @Fact(
+                value = "Gusts seen: on their days no other gust blew",
+                byDefault = "[]")
+        List<Sampling.GivenGust> gusts,
+
         @Fact(value = "Stock that is not there for some weeks", byDefault = "[]")
         List<Missing> missing,
 
@@ -25,8 +30,24 @@ public record UnderWay(
 
     public UnderWay {
         weather = List.copyOf(weather);
+        gusts = List.copyOf(gusts);
         missing = List.copyOf(missing);
         inForce = List.copyOf(inForce);
+    }
+
+    /** As far, with another plan in force. */
+    public UnderWay with(List<KeptPlanting> plan) {
+        return new UnderWay(on, weather, gusts, missing, plan, nextNumber);
+    }
+
+    /** How much of a stock is not there in the week that begins on a day. */
+    public double missing(String stock, LocalDate week) {
+        return missing.stream()
+                .filter(one -> one.stock().equals(stock)
+                        && one.from().isBefore(week.plusWeeks(1))
+                        && !one.to().isBefore(week))
+                .mapToDouble(Missing::amount)
+                .sum();
     }
 
     /** A day's weather as it was. */

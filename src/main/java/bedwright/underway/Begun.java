@@ -38,14 +38,15 @@ final class Begun {
     private final List<PlantingState> states = new ArrayList<>();
     private final Prospects prospects;
 
-    Begun(Plan plan, SeasonLog log, LocalDate on) {
+    /** @param isHeld whether what is asked for and undecided counts as promised */
+    Begun(Plan plan, SeasonLog log, LocalDate on, boolean isHeld) {
         this.plan = plan;
         this.whole = plan.season();
         this.on = on;
         this.day = whole.dayOf(on);
         this.notes =
                 log.inForce().stream().filter(entry -> !entry.on().isAfter(on)).toList();
-        this.circumstances = new Circumstances(whole, notes, on);
+        this.circumstances = new Circumstances(whole, notes, on, isHeld);
         this.standing = new ArrayList<>(whole.standing());
         this.lots = whole.pool().stream().mapToInt(Lots::lots).toArray();
         whole.allBeds().forEach(bed -> beds.put(bed.name(), bed.index()));
@@ -64,7 +65,7 @@ final class Begun {
             pool.add(new Lots(entry.crop(), entry.plants(), lots[i]));
         }
         Season left = circumstances.season(pool, standing, inForce, plan.nextNumber());
-        return new Remaining(left.withHeld(stillHeld()), states);
+        return new Remaining(left.withHeld(stillHeld()), states, circumstances.undecided());
     }
 
     /** What is held in place and still to come as it is held; what is begun or was put elsewhere holds itself. */

@@ -1,5 +1,6 @@
 package bedwright.underway;
 
+import bedwright.log.Beginning;
 import bedwright.season.Crop;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
@@ -16,14 +17,14 @@ import org.jspecify.annotations.Nullable;
  * @param crop its crop
  * @param method its method
  * @param before the standing planting that it was before the season, or null if its lots came from the pool
- * @param out day of planting out, of what is raised in trays during the season, or null
+ * @param beginning when it is begun and planted out
  */
 record Planted(
         KeptPlanting kept,
         Crop crop,
         Method method,
         @Nullable Standing before,
-        @Nullable LocalDate out) {
+        Beginning beginning) {
 
     /** @param season the season before it began */
     static Planted of(Season season, KeptPlanting kept) {
@@ -38,13 +39,14 @@ record Planted(
                 .filter(one -> one.name().equals(kept.method()))
                 .findFirst()
                 .orElse(crop.methods().getFirst());
-        boolean isDecided =
-                before != null && (before.isWritten() || before.clock() != null || isSownBefore(season, before));
-        LocalDate out = kept.out();
-        if (out == null && method.start() == Method.Start.TRAY && !isDecided) {
-            out = kept.sown().plusWeeks(method.trayWeeks());
-        }
-        return new Planted(kept, crop, method, before, out);
+        Beginning beginning = Beginning.of(season, kept);
+        return new Planted(kept, crop, method, before, beginning);
+    }
+
+    /** Day of planting out, of what is raised in trays during the season, or null. */
+    @Nullable
+    LocalDate out() {
+        return beginning.out();
     }
 
     private static boolean isSownBefore(Season season, Standing before) {

@@ -1,5 +1,6 @@
 package bedwright.underway;
 
+import bedwright.log.Entry;
 import bedwright.log.SeasonLog;
 import bedwright.season.Plan;
 import bedwright.season.Season;
@@ -13,11 +14,13 @@ import java.util.List;
  *
  * @param season what is left of the season
  * @param states the plantings of the plan in force, by its order
+ * @param undecided notes of orders that are asked for, undecided and have not lapsed
  */
-public record Remaining(Season season, List<PlantingState> states) {
+public record Remaining(Season season, List<PlantingState> states, List<Entry> undecided) {
 
     public Remaining {
         states = List.copyOf(states);
+        undecided = List.copyOf(undecided);
     }
 
     /**
@@ -29,6 +32,11 @@ public record Remaining(Season season, List<PlantingState> states) {
      *     log says otherwise
      */
     public static Remaining of(Plan plan, SeasonLog log, LocalDate on) {
-        return new Begun(plan, log, on).remaining();
+        return new Begun(plan, log, on, false).remaining();
+    }
+
+    /** Likewise, with what is asked for and undecided held for those who asked, as if it were promised. */
+    public static Remaining holding(Plan plan, SeasonLog log, LocalDate on) {
+        return new Begun(plan, log, on, true).remaining();
     }
 }

@@ -1,9 +1,9 @@
 package bedwright.underway;
 
 import bedwright.log.Amount;
+import bedwright.log.Beginning;
 import bedwright.log.Entry;
 import bedwright.log.Note;
-import bedwright.season.Method;
 import bedwright.season.Past;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,6 +23,7 @@ final class Told {
     @Nullable
     LocalDate out;
 
+    private Beginning beginning;
     boolean isMoved;
     boolean isNotDone;
 
@@ -56,6 +57,7 @@ final class Told {
         bed = planted.bed();
         sown = planted.sown();
         out = planted.out();
+        beginning = planted.beginning();
     }
 
     /**
@@ -64,6 +66,12 @@ final class Told {
      */
     static Told of(Planted planted, List<Entry> notes) {
         Told told = new Told(planted);
+        // How many there are is needed to take a number of them as a share, whatever the order of the notes.
+        notes.forEach(entry -> {
+            if (entry.note() instanceof Note.OfPlants many && many.planting() == planted.number()) {
+                told.plants = many.plants();
+            }
+        });
         notes.stream()
                 .sorted(Comparator.comparing(Entry::on).thenComparing(Entry::number))
                 .forEach(entry -> told.take(planted, entry));
@@ -84,18 +92,28 @@ final class Told {
 
     private void take(Planted planted, Entry entry) {
         LocalDate on = entry.on();
-        if (entry.note() instanceof Note.WeekDone week && week.except().contains(planted.number())) {
-            putOff(planted, week.week());
+        Beginning now = beginning.after(planted.number(), entry.note());
+        if (!now.equals(beginning)) {
+            beginning = now;
+            sown = now.sown();
+            out = now.out();
+            isMoved = true;
         }
         if (!(entry.note() instanceof Note.OfPlanting note) || note.planting() != planted.number()) {
             return;
         }
         switch (note) {
-            case Note.Moved moved -> move(planted, moved.to());
+            case Note.Moved moved -> isMoved = true;
+            case Note.InBed other -> bed = other.bed();
+            case Note.OfPlants many -> {}
             case Note.NotDone none -> isNotDone = true;
             case Note.Seen seen -> {
                 stages.add(new Past.StageSeen(on, stage(seen.stage())));
                 alive = on;
+            }
+            case Note.CameUp up -> {
+                stages.add(new Past.StageSeen(on, Past.Stage.UP));
+                count(on, cameUp(planted, up.share()));
             }
             case Note.Counted count -> count(on, count.stands());
             case Note.Lost lost -> lose(on, lost);
@@ -116,48 +134,17 @@ final class Told {
         };
     }
 
-    /** What was due in a week and was not done is due in the next. */
-    private void putOff(Planted planted, LocalDate week) {
-        LocalDate end = week.plusWeeks(1);
-        LocalDate planting = out;
-        if (isWithin(sown, week, end)) {
-            move(planted, sown, sown.plusWeeks(1));
-        } else if (planting != null && isWithin(planting, week, end)) {
-            out = planting.plusWeeks(1);
-            isMoved = true;
-        }
-    }
-
-    private static boolean isWithin(LocalDate day, LocalDate from, LocalDate end) {
-        return !day.isBefore(from) && day.isBefore(end);
-    }
-
-    /** What was moved is the sowing or the planting out, whichever is nearer to the day that is said. */
-    private void move(Planted planted, LocalDate to) {
-        LocalDate planting = out;
-        if (planting != null
-                && Math.abs(planting.toEpochDay() - to.toEpochDay()) < Math.abs(sown.toEpochDay() - to.toEpochDay())) {
-            out = to;
-            isMoved = true;
-        } else {
-            move(planted, sown, to);
-        }
-    }
-
-    /** A sowing on another day brings its planting out along. */
-    private void move(Planted planted, LocalDate from, LocalDate to) {
-        LocalDate planting = out;
-        if (planting != null && planted.kept().out() == null && planted.method().start() == Method.Start.TRAY) {
-            out = planting.plusDays(to.toEpochDay() - from.toEpochDay());
-        }
-        sown = to;
-        isMoved = true;
-    }
-
     private void count(LocalDate on, Amount stands) {
         counted = on;
         left = Math.min(1, share(stands, 1));
         alive = left > 0 ? on : alive;
+    }
+
+    /** Of what is in trays more cells are sown than plants are wanted. */
+    private static Amount cameUp(Planted planted, Amount share) {
+        return share.isShare() && planted.out() != null
+                ? new Amount(Math.min(1, share.value() / planted.method().emergence()), true)
+                : share;
     }
 
     private void lose(LocalDate on, Note.Lost lost) {
