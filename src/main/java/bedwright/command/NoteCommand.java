@@ -4,18 +4,20 @@ import bedwright.file.HeldFolder;
 import bedwright.log.Entry;
 import bedwright.log.FaultyNotes;
 import bedwright.log.LogFile;
+import bedwright.log.SaidDay;
 import bedwright.log.SeasonLog;
 import bedwright.log.Understood;
 import bedwright.season.Plan;
+import bedwright.season.Season;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,23 +35,36 @@ import picocli.CommandLine.Spec;
             "Notes what happened, a line a note, in season.log beside the plan; what is not noted was done as planned."
                     + " Shows what it understood before it writes.",
             "",
-            "  target/bedwright note plans/demo-farm 14 lost half wind --on 2027-07-20",
+            "  target/bedwright note plans/demo-farm 14 lost half wind --on 20-Jul",
             "",
             "A note is a day (left out: that of --on) and one of these; 14 stands for a planting's number on the sheet:",
             "  14 up, 14 pinch-stage, 14 colour, 14 first-stem    a stage seen that day",
+            "  14 up 80%%                      up, and so much of what was sown came up",
             "  14 stands 80%%                  plants counted, of all that were planted (40, 1/3, 30%%, half, all)",
             "  14 lost half wind              lost, of what stood; wind, frost, pest, disease, other or nothing",
             "  14 cut 140 all                 stems cut, and all that was ready; or: cut 90 left 40; or: cut 90",
-            "  14 moved 2027-04-26            done on another day",
-            "  14 not-done                    never sown or set",
-            "  14 pulled                      pulled; the bed is free",
-            "  week 2027-04-12 done           the week's work was done; or: done except 14 17",
+            "  14 moved 26-Apr                done on another day",
+            "  14 in-bed B2, 14 plants 120    done in another bed; with another number of plants",
+            "  14 not-done, 14 pulled         never sown or set; pulled, so that the bed is free",
+            "  week 12-Apr done               the week's work was done; or: done except 14 17",
+            "  weather min 4 max 15           a day's weather, in the season file's units; or: gust 21 west; or both",
+            "  order-new Miller for 12 Sep: 120 focal, 60 spike at 0.50     promised; without \"at\" at the best price;",
+            "                                 also: for 1 Jul to 2 Sep: 9 bouquets of RECIPE (each week)",
+            "  order-changed Miller for 12 Sep: 80 focal     so much instead in these weeks",
+            "  order-gone Miller              gone from that day on; or: for 12 Sep to 3 Oct",
+            "  order-asked Miller until 20-Aug for 12 Sep: 120 focal        undecided, held for them up to a day",
+            "  bed-gone B2 for 12 Jul to 2 Aug               nothing can be planted there",
+            "  helper-gone 20 hours 1 hand for 12 Jul to 2 Aug              fewer hours a week; or: 20 hired hours;",
+            "                                 hands are those on cutting mornings",
+            "  stock-gone 40 of bench for 12 Jul to 2 Aug    bench, trays, row cover or a net's name",
             "  say the gate was left open     free words",
             "  take-back 3                    note 3 no longer counts; it stays in the file",
-            "Without a note on the command line, notes are read from standard input, a line each, with --yes."
+            "Days are 26-Apr, 26 Apr or 2027-04-26. Several notes stand one a line on standard input, or on the command"
+                    + " line with a / between them; all are written or none. With --yes nobody is asked."
         })
 final class NoteCommand implements Callable<Integer> {
-    private static final Pattern DATED = Pattern.compile("\\s*\\d+-\\S*.*");
+    /** What stands between notes on the command line. */
+    private static final String NEXT = "/";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -64,7 +79,14 @@ final class NoteCommand implements Callable<Integer> {
             names = "--on",
             paramLabel = "DAY",
             description = "Day of notes that name none; left out: the day on which this is run.")
-    private @Nullable LocalDate on;
+    private @Nullable String on;
+
+    @Option(
+            names = "--weather",
+            paramLabel = "FILE",
+            description = "Notes the weather of all days of the season that the record of a weather station has and that"
+                    + " are not noted yet.")
+    private @Nullable Path weather;
 
     @Option(names = "--yes", description = "Writes without asking.")
     private boolean isSure;
@@ -105,17 +127,19 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     private int note(PlanFolder plans, Plan plan, SeasonLog log) throws IOException {
-        boolean isTyped = !words.isEmpty();
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        List<String> lines = (isTyped
-                        ? List.of(String.join(" ", words))
-                        : in.lines().toList())
-                .stream()
-                        .flatMap(String::lines)
-                        .map(line -> line.isBlank() ? "" : dated(line))
-                        .toList();
+        boolean isTyped = !words.isEmpty() || weather != null;
+        List<String> lines = weather != null
+                ? WeatherLines.of(plan.season(), log, weather)
+                : (words.isEmpty() ? in.lines() : typed().stream().flatMap(String::lines))
+                                .map(line -> line.isBlank() ? "" : dated(plan.season(), line))
+                                .toList();
         if (lines.stream().allMatch(String::isEmpty)) {
-            throw new Refusal(Exit.USAGE, "There is no note. Write one, like: 14 lost half wind");
+            throw new Refusal(
+                    Exit.USAGE,
+                    weather == null
+                            ? "There is no note. Write one, like: 14 lost half wind"
+                            : weather + ": It has no day of the season with temperatures that is not noted yet.");
         }
         SeasonLog after;
         try {
@@ -172,8 +196,24 @@ final class NoteCommand implements Callable<Integer> {
         }
     }
 
-    private String dated(String line) {
-        return DATED.matcher(line).matches() ? line : StartDay.or(on) + " " + line.strip();
+    /** The notes on the command line. */
+    private List<String> typed() {
+        List<String> notes = new ArrayList<>();
+        StringBuilder note = new StringBuilder();
+        for (String word : words) {
+            if (word.equals(NEXT)) {
+                notes.add(note.toString());
+                note.setLength(0);
+            } else {
+                note.append(note.isEmpty() ? "" : " ").append(word);
+            }
+        }
+        notes.add(note.toString());
+        return notes;
+    }
+
+    private String dated(Season season, String line) {
+        return SaidDay.begins(line) ? line.strip() : SofarCommand.day(season, on, spec) + " " + line.strip();
     }
 
     /** @param before lines of the log before those that are at fault */

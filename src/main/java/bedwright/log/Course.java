@@ -22,6 +22,7 @@ final class Course {
     private final KeptPlanting planting;
     private final List<Entry> byDay;
     private final LocalDate sown;
+    private final int newest;
     private final int plants;
     private final Map<Stage, Entry> seen = new EnumMap<>(Stage.class);
     private long standing;
@@ -51,6 +52,7 @@ final class Course {
                     : said;
         }
         this.sown = beginning.sown();
+        this.newest = inForce.isEmpty() ? 0 : inForce.getLast().number();
         this.plants = said;
         this.standing = said;
     }
@@ -138,6 +140,10 @@ final class Course {
     }
 
     private String tooEarly(Entry entry) {
+        if (entry.number() < newest) {
+            return named() + " would be begun on " + sown + ", but note " + entry.number() + " speaks of it on "
+                    + entry.on() + ". " + instead(entry);
+        }
         return named() + " is begun on " + sown + ", so there is nothing to note of it on " + entry.on()
                 + ". If it was begun sooner, note that first: " + planting.number() + " moved and the day.";
     }

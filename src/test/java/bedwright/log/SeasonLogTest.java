@@ -87,7 +87,7 @@ class SeasonLogTest {
                 "1 stands 101|Write a number up to 100",
                 "1 moved 1999-01-01|outside the season",
                 "1 wilted|not understood",
-                "1 up today|over before",
+                "1 colour today|over before",
                 "1 lost|Write also plants",
                 "1 lost half rain|wind, frost, pest, disease or other",
                 "week 1999-01-01 done|outside the season",
@@ -131,9 +131,9 @@ class SeasonLogTest {
             int lines = 2 + random.nextInt(12);
             for (int line = 1; line <= lines; line++) {
                 String note = switch (random.nextInt(4)) {
-                    case 0 -> (1 + random.nextInt(2)) + " lost " + random.nextInt(101) + "%";
+                    case 0 -> "1 lost " + random.nextInt(101) + "%";
                     case 1 -> "say " + random.nextInt();
-                    case 2 -> "1 moved " + day(random.nextInt(30));
+                    case 2 -> "2 moved " + day(random.nextInt(30));
                     default -> line == 1 ? "say first" : "say of " + line;
                 };
                 text.append(day(random.nextInt(60))).append(' ').append(note).append('\n');

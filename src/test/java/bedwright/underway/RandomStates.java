@@ -68,7 +68,7 @@ final class RandomStates {
 
     private static String note(KeptPlanting planting, Random random) {
         int number = planting.number();
-        return switch (random.nextInt(11)) {
+        return switch (random.nextInt(17)) {
             case 0 -> number + " up";
             case 1 -> number + " pinch-stage";
             case 2 -> number + " colour";
@@ -82,6 +82,12 @@ final class RandomStates {
                         + List.of("", " all", " left 9").get(random.nextInt(3));
             case 7, 8 -> number + " moved " + planting.sown().plusDays(random.nextInt(-3, 12));
             case 9 -> number + (random.nextBoolean() ? " not-done" : " pulled");
+            case 10 -> number + " plants " + (1 + random.nextInt(2 * planting.plants()));
+            case 11 -> number + " up " + random.nextInt(101) + "%";
+            case 12 -> "weather min " + random.nextInt(-5, 12) + " max " + random.nextInt(12, 35);
+            case 13 -> "weather gust " + random.nextInt(5, 40) + " west";
+            case 14 -> number + " in-bed " + planting.bed();
+            case 15 -> "order-new Miller" + random.nextInt(9) + " for 12 Jul to 2 Aug: 9 focal at 0.70, 5 filler at 0.40";
             default -> "say nothing";
         };
     }
