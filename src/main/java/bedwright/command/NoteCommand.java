@@ -84,8 +84,9 @@ final class NoteCommand implements Callable<Integer> {
     @Option(
             names = "--weather",
             paramLabel = "FILE",
-            description = "Notes the weather of all days of the season that the record of a weather station has and that"
-                    + " are not noted yet.")
+            description =
+                    "Notes the weather of all days of the season that the record of a weather station has and that"
+                            + " are not noted yet.")
     private @Nullable Path weather;
 
     @Option(names = "--yes", description = "Writes without asking.")
@@ -132,8 +133,8 @@ final class NoteCommand implements Callable<Integer> {
         List<String> lines = weather != null
                 ? WeatherLines.of(plan.season(), log, weather)
                 : (words.isEmpty() ? in.lines() : typed().stream().flatMap(String::lines))
-                                .map(line -> line.isBlank() ? "" : dated(plan.season(), line))
-                                .toList();
+                        .map(line -> line.isBlank() ? "" : dated(plan.season(), line))
+                        .toList();
         if (lines.stream().allMatch(String::isEmpty)) {
             throw new Refusal(
                     Exit.USAGE,

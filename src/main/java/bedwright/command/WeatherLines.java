@@ -39,11 +39,10 @@ final class WeatherLines {
 
     private static String line(Season season, StationRecord record, LocalDate date, int at) {
         Unit warmth = season.units().temperature();
-        String line = date + " weather min " + figure(warmth, record.min()[at]) + " max "
-                + figure(warmth, record.max()[at]);
-        boolean hasGust = record.kind() == StationRecord.Wind.GUST
-                && record.wind()[at] >= 1
-                && !Double.isNaN(record.from()[at]);
+        String line =
+                date + " weather min " + figure(warmth, record.min()[at]) + " max " + figure(warmth, record.max()[at]);
+        boolean hasGust =
+                record.kind() == StationRecord.Wind.GUST && record.wind()[at] >= 1 && !Double.isNaN(record.from()[at]);
         return hasGust
                 ? line + " gust " + figure(season.units().speed(), record.wind()[at]) + " "
                         + Math.round(record.from()[at])

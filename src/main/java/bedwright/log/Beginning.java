@@ -65,15 +65,15 @@ public record Beginning(LocalDate sown, @Nullable LocalDate out, boolean goToget
 
     /** What was moved is the sowing or the planting out, whichever is nearer to the day that is said. */
     private Beginning movedTo(LocalDate to) {
-        if (out != null && Math.abs(out.toEpochDay() - to.toEpochDay()) < Math.abs(sown.toEpochDay() - to.toEpochDay())) {
+        if (out != null
+                && Math.abs(out.toEpochDay() - to.toEpochDay()) < Math.abs(sown.toEpochDay() - to.toEpochDay())) {
             return new Beginning(sown, to, goTogether);
         }
         return sownOn(to);
     }
 
     private Beginning sownOn(LocalDate day) {
-        LocalDate planting =
-                out != null && goTogether ? out.plusDays(day.toEpochDay() - sown.toEpochDay()) : out;
+        LocalDate planting = out != null && goTogether ? out.plusDays(day.toEpochDay() - sown.toEpochDay()) : out;
         return new Beginning(day, planting, goTogether);
     }
 

@@ -152,7 +152,8 @@ final class Course {
         for (Map.Entry<Stage, Entry> other : seen.entrySet()) {
             if (other.getKey().compareTo(stage) >= 0) {
                 return "Of planting " + planting.number() + " note "
-                        + other.getValue().number() + " says \"" + other.getKey().word() + "\" on "
+                        + other.getValue().number() + " says \""
+                        + other.getKey().word() + "\" on "
                         + other.getValue().on() + ", so it can't be at \"" + stage.word() + "\" on " + entry.on() + ". "
                         + instead(other.getValue());
             }
@@ -169,8 +170,8 @@ final class Course {
         }
         Entry before = counted;
         if (before != null && before.on().equals(entry.on())) {
-            return "The stand of planting " + planting.number() + " on " + entry.on() + " is in note "
-                    + before.number() + " already. " + instead(before);
+            return "The stand of planting " + planting.number() + " on " + entry.on() + " is in note " + before.number()
+                    + " already. " + instead(before);
         }
         counted = entry;
         standing = stands;

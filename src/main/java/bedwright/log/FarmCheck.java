@@ -39,15 +39,14 @@ final class FarmCheck {
         season.orders().stream().map(Order::name).forEach(orders::add);
         List<Entry> before = new ArrayList<>();
         for (Entry entry : inForce) {
-            String wrong =
-                    switch (entry.note()) {
-                        case Note.Weather day -> weather(entry, day, weather.putIfAbsent(entry.on(), entry));
-                        case Note.Ordered order -> ordered(entry, order, orders, asked);
-                        case Note.OrderGone gone -> gone(gone, orders, asked);
-                        case Note.HelperGone helper -> helper(helper, before);
-                        case Note.StockGone stock -> stock(stock, before);
-                        default -> null;
-                    };
+            String wrong = switch (entry.note()) {
+                case Note.Weather day -> weather(entry, day, weather.putIfAbsent(entry.on(), entry));
+                case Note.Ordered order -> ordered(entry, order, orders, asked);
+                case Note.OrderGone gone -> gone(gone, orders, asked);
+                case Note.HelperGone helper -> helper(helper, before);
+                case Note.StockGone stock -> stock(stock, before);
+                default -> null;
+            };
             if (wrong != null) {
                 return Optional.of(wrong);
             }
@@ -99,7 +98,9 @@ final class FarmCheck {
                             + Course.instead(before);
                 }
                 LocalDate until = order.until();
-                if (until != null && (until.isBefore(entry.on()) || until.isAfter(order.weeks().to()))) {
+                if (until != null
+                        && (until.isBefore(entry.on())
+                                || until.isAfter(order.weeks().to()))) {
                     return "What is asked for is held from the day of the note, " + entry.on() + ", to that of the"
                             + " order, " + order.weeks().to() + ", at the most. Write a day between them, not " + until
                             + ".";
@@ -166,12 +167,16 @@ final class FarmCheck {
         if (helper.cutting() > 0 && season.labour().cutting().isEmpty()) {
             return "The season file says nothing of hands on cutting mornings. Leave them out.";
         }
-        double others = sum(before, note -> note instanceof Note.HelperGone other
-                        && other.isHired() == helper.isHired()
-                        && other.time().meets(helper.time())
-                ? other.hours()
-                : 0);
-        for (int w = season.weekOf(helper.time().from()); w <= season.weekOf(helper.time().to()); w++) {
+        double others = sum(
+                before,
+                note -> note instanceof Note.HelperGone other
+                                && other.isHired() == helper.isHired()
+                                && other.time().meets(helper.time())
+                        ? other.hours()
+                        : 0);
+        for (int w = season.weekOf(helper.time().from());
+                w <= season.weekOf(helper.time().to());
+                w++) {
             double there = Labour.at(hours, season.weekStart(w)) - others;
             if (helper.hours() > there) {
                 return "In the week of " + season.weekStart(w) + " there are " + plain(there) + " " + whose
@@ -202,11 +207,13 @@ final class FarmCheck {
                             .map(near -> " Did you mean \"" + near + "\"?")
                             .orElse(" Write one of: " + String.join(", ", new TreeSet<>(owned.keySet())) + ".");
         }
-        double others = sum(before, note -> note instanceof Note.StockGone other
-                        && other.stock().equals(gone.stock())
-                        && other.time().meets(gone.time())
-                ? other.amount()
-                : 0);
+        double others = sum(
+                before,
+                note -> note instanceof Note.StockGone other
+                                && other.stock().equals(gone.stock())
+                                && other.time().meets(gone.time())
+                        ? other.amount()
+                        : 0);
         boolean isCells = gone.stock().equals("bench") || gone.stock().equals("trays");
         double there = all - others;
         return gone.amount() > there + 1e-9

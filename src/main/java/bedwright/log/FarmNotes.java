@@ -126,8 +126,8 @@ final class FarmNotes {
         int colon = said.indexOf(':');
         line.backTo(from);
         if (colon < 0) {
-            throw line.fault("There is no colon behind the day in \"" + said
-                    + "\". Write it like: 12 Sep: 120 focal, 60 spike");
+            throw line.fault(
+                    "There is no colon behind the day in \"" + said + "\". Write it like: 12 Sep: 120 focal, 60 spike");
         }
         Period weeks = line.read(() -> Period.of(season, said.substring(0, colon)));
         String what = said.substring(colon + 1).strip();

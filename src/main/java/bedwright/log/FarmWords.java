@@ -42,10 +42,11 @@ final class FarmWords {
         String name = "\"" + order.name() + "\"";
         return switch (order.how()) {
             case NEW -> "a new order, " + name + ", promised: " + when + ": " + what + ".";
-            case CHANGED -> "the order " + name + " is now, in the weeks of " + order.weeks().said() + ": " + what + ".";
+            case CHANGED ->
+                "the order " + name + " is now, in the weeks of "
+                        + order.weeks().said() + ": " + what + ".";
             case ASKED ->
-                name + " asked for, " + when + ": " + what + "; undecided, held for them up to " + order.until()
-                        + ".";
+                name + " asked for, " + when + ": " + what + "; undecided, held for them up to " + order.until() + ".";
         };
     }
 

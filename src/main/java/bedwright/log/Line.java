@@ -178,7 +178,9 @@ final class Line {
     NotUnderstood unknown(String expected, Collection<String> known) {
         String word = words.get(at);
         return fault("\"" + word + "\" is not understood."
-                + Nearest.of(word, known).map(near -> " Did you mean \"" + near + "\"?").orElse("")
+                + Nearest.of(word, known)
+                        .map(near -> " Did you mean \"" + near + "\"?")
+                        .orElse("")
                 + " Write " + expected + ".");
     }
 

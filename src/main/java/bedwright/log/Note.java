@@ -81,7 +81,8 @@ public sealed interface Note {
             List<OrderLine> lines,
             int bouquets,
             @Nullable String recipe,
-            @Nullable LocalDate until) implements Note {
+            @Nullable LocalDate until)
+            implements Note {
         public Ordered {
             lines = List.copyOf(lines);
         }

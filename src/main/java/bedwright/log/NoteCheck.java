@@ -47,11 +47,12 @@ final class NoteCheck {
         if (together != null) {
             return Optional.of(together);
         }
-        return farm.trouble(inForce).or(() -> touched(entry, inForce).stream()
-                .map(plantings::get)
-                .filter(Objects::nonNull)
-                .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
-                .findFirst());
+        return farm.trouble(inForce)
+                .or(() -> touched(entry, inForce).stream()
+                        .map(plantings::get)
+                        .filter(Objects::nonNull)
+                        .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
+                        .findFirst());
     }
 
     /** Plantings of which a note changes what was noted of them. */
@@ -79,7 +80,8 @@ final class NoteCheck {
         }
         return switch (entry.note()) {
             case Note.InBed other when plantings.containsKey(other.planting()) -> bed(other.bed());
-            case Note.OfPlants many when plantings.containsKey(many.planting()) && many.plants() == 0 ->
+            case Note.OfPlants many
+            when plantings.containsKey(many.planting()) && many.plants() == 0 ->
                 "A planting of no plants was not done. Write: " + many.planting() + " not-done";
             case Note.OfPlanting of -> unknown(of.planting());
             case Note.BedGone gone -> bed(gone.bed());

@@ -51,8 +51,8 @@ final class NoteReader {
         LocalDate on = line.day(season, "the day of the note");
         Note note = note();
         if (!line.isOver()) {
-            throw line.fault("The note is over before \"" + line.peek() + "\". Take it out, or write it as a note of its"
-                    + " own: say and the words.");
+            throw line.fault("The note is over before \"" + line.peek()
+                    + "\". Take it out, or write it as a note of its" + " own: say and the words.");
         }
         return new Entry(line.number(), on, note, line.text());
     }

@@ -63,7 +63,9 @@ public final class SaidDay {
     /** How many of the words that come first are a day, as far as can be told; at least 1. */
     static int length(List<String> words) {
         boolean isNumber = !words.isEmpty() && words.getFirst().matches("\\d{1,2}");
-        if (!isNumber || words.size() < 2 || month(words.get(1).replace(".", "")).isEmpty()) {
+        if (!isNumber
+                || words.size() < 2
+                || month(words.get(1).replace(".", "")).isEmpty()) {
             return 1;
         }
         return words.size() > 2 && words.get(2).matches("\\d{4}") ? 3 : 2;

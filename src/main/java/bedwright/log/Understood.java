@@ -55,8 +55,8 @@ public final class Understood {
                                 ? "from " + entry.on() + " on."
                                 : "in the weeks of " + gone.weeks().said() + ".");
             case Note.BedGone gone ->
-                "nothing can be planted in bed " + gone.bed() + " on " + gone.time().said()
-                        + "; what stands there is taken to stay until it is noted as pulled.";
+                "nothing can be planted in bed " + gone.bed() + " on "
+                        + gone.time().said() + "; what stands there is taken to stay until it is noted as pulled.";
             case Note.HelperGone helper -> FarmWords.said(helper);
             case Note.StockGone gone -> FarmWords.said(plan.season(), gone);
             case Note.TakenBack back -> "note " + back.number() + " no longer counts.";

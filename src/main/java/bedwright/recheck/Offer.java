@@ -288,7 +288,9 @@ final class Offer {
             checkSowWeek(placed);
         }
         Calendar calendar = new Calendar(facts, placed);
-        for (BedBlock.Taken taken : isUnderWayInItsBed(placed) ? List.<BedBlock.Taken>of() : placed.bed().taken()) {
+        for (BedBlock.Taken taken : isUnderWayInItsBed(placed)
+                ? List.<BedBlock.Taken>of()
+                : placed.bed().taken()) {
             int first = Math.max(calendar.firstHeld, season.weekOf(taken.from()));
             if (first <= Math.min(calendar.lastHeld, season.weekOf(taken.to()))) {
                 fault(placed, "bed " + placed.bed().name() + " is taken in the week of " + season.weekStart(first));

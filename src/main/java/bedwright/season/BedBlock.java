@@ -60,18 +60,7 @@ public record BedBlock(
 
     /** The same beds, taken at other times. */
     public BedBlock with(List<Taken> otherTimes) {
-        return new BedBlock(
-                name,
-                count,
-                at,
-                heading,
-                length,
-                width,
-                path,
-                tunnel,
-                workableFrom,
-                otherTimes,
-                history);
+        return new BedBlock(name, count, at, heading, length, width, path, tunnel, workableFrom, otherTimes, history);
     }
 
     /** A tunnel or house: what it adds and keeps off. */

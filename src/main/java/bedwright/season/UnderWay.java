@@ -14,9 +14,7 @@ public record UnderWay(
         @Fact(value = "Weather seen: by how much a day was warmer than normal", byDefault = "[]")
         List<DaySeen> weather,
 
-        @Fact(
-                value = "Gusts seen: on their days no other gust blew",
-                byDefault = "[]")
+        @Fact(value = "Gusts seen: on their days no other gust blew", byDefault = "[]")
         List<Sampling.GivenGust> gusts,
 
         @Fact(value = "Stock that is not there for some weeks", byDefault = "[]")

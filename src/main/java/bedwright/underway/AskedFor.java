@@ -109,7 +109,8 @@ final class AskedFor {
 
     /** Whether something undecided was known by that name; it no longer is. */
     private boolean forget(String name) {
-        return undecided.removeIf(entry -> entry.note() instanceof Note.Ordered order && order.name().equals(name));
+        return undecided.removeIf(entry ->
+                entry.note() instanceof Note.Ordered order && order.name().equals(name));
     }
 
     /** What somebody paid for a kind so far; else the best that anybody pays. */
@@ -178,10 +179,7 @@ final class AskedFor {
     }
 
     private void add(
-            Note.Ordered order,
-            @Nullable Promise promise,
-            @Nullable Order before,
-            ToDoubleFunction<String> prices) {
+            Note.Ordered order, @Nullable Promise promise, @Nullable Order before, ToDoubleFunction<String> prices) {
         LocalDate from = order.weeks().from();
         LocalDate to = order.weeks().to();
         for (OrderLine line : order.lines()) {
@@ -220,8 +218,8 @@ final class AskedFor {
                 .map(ask -> new Outlet.Ask(later(ask.from()), ask.to(), ask.stems()))
                 .toList();
         if (!left.isEmpty()) {
-            outlets.add(new Outlet(
-                    outlet.name(), outlet.kind(), outlet.price(), left, outlet.promise(), outlet.service()));
+            outlets.add(
+                    new Outlet(outlet.name(), outlet.kind(), outlet.price(), left, outlet.promise(), outlet.service()));
         }
     }
 

@@ -79,8 +79,7 @@ final class Circumstances {
             if (entry.note() instanceof Note.Weather day && day.least() != null && day.most() != null) {
                 int d = whole.dayOf(entry.on());
                 double mean = (day.least() + day.most()) / 2;
-                seen.add(new UnderWay.DaySeen(
-                        entry.on(), mean - (climate.normalMin(d) + climate.normalMax(d)) / 2));
+                seen.add(new UnderWay.DaySeen(entry.on(), mean - (climate.normalMin(d) + climate.normalMax(d)) / 2));
             }
         }
         seen.sort(Comparator.comparing(UnderWay.DaySeen::on));
@@ -152,20 +151,22 @@ final class Circumstances {
 
     private List<Labour.CuttingHours> fewerHands(List<Labour.CuttingHours> hours) {
         List<Labour.CuttingHours> left = new ArrayList<>(hours);
-        of(Note.HelperGone.class).stream().filter(helper -> helper.cutting() > 0).forEach(helper -> {
-            for (int w = first(helper.time()); w <= last(helper.time()); w++) {
-                LocalDate start = whole.weekStart(w);
-                left.stream()
-                        .filter(entry -> holds(entry, start))
-                        .reduce((earlier, later) -> later)
-                        .ifPresent(now -> left.add(new Labour.CuttingHours(
-                                start,
-                                start,
-                                Math.max(0, now.hands() - helper.cutting() * share(helper.time(), start)),
-                                now.coolHours(),
-                                now.mornings())));
-            }
-        });
+        of(Note.HelperGone.class).stream()
+                .filter(helper -> helper.cutting() > 0)
+                .forEach(helper -> {
+                    for (int w = first(helper.time()); w <= last(helper.time()); w++) {
+                        LocalDate start = whole.weekStart(w);
+                        left.stream()
+                                .filter(entry -> holds(entry, start))
+                                .reduce((earlier, later) -> later)
+                                .ifPresent(now -> left.add(new Labour.CuttingHours(
+                                        start,
+                                        start,
+                                        Math.max(0, now.hands() - helper.cutting() * share(helper.time(), start)),
+                                        now.coolHours(),
+                                        now.mornings())));
+                    }
+                });
         return left;
     }
 

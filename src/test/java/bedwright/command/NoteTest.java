@@ -60,7 +60,8 @@ class NoteTest {
 
     @Test
     void theHelpShowsTheWholeGrammar() {
-        assertThat(Ran.of("note", "--help").out()).contains("14 stands 80% ", "take-back 3", "40, 1/3, 30%, half, all", "order-asked", "stock-gone");
+        assertThat(Ran.of("note", "--help").out())
+                .contains("14 stands 80% ", "take-back 3", "40, 1/3, 30%, half, all", "order-asked", "stock-gone");
     }
 
     /** Runs a command with somebody typing, or another program writing, on standard input. */
@@ -176,8 +177,7 @@ class NoteTest {
         Ran ran = Ran.of("note", folder, "--weather", station, "--yes");
 
         assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
-        assertThat(log())
-                .hasContent("2027-05-10 weather min 2.0 max 11.0\n2027-05-11 weather min 3.4 max 12.0\n");
+        assertThat(log()).hasContent("2027-05-10 weather min 2.0 max 11.0\n2027-05-11 weather min 3.4 max 12.0\n");
         assertThat(Ran.of("note", folder, "--weather", station, "--yes").err()).contains("It has no day of the season");
     }
 }

@@ -112,15 +112,15 @@ class NotesReadTest {
     void aBedHandsAndStockAreGoneForAWhile() {
         Period july = new Period(LocalDate.of(2027, 7, 1), LocalDate.of(2027, 7, 10));
         assertThat(note("1-Jul bed-gone Fence bed for 1 Jul to 10 Jul")).isEqualTo(new Note.BedGone("Fence bed", july));
-        assertThat(note("1-Jul stock-gone 4 of Net for 1-Jul to 10-Jul"))
-                .isEqualTo(new Note.StockGone("Net", 4, july));
+        assertThat(note("1-Jul stock-gone 4 of Net for 1-Jul to 10-Jul")).isEqualTo(new Note.StockGone("Net", 4, july));
         assertThat(note("1-Jul helper-gone 2 hours for 1 Jul to 10 Jul"))
                 .isEqualTo(new Note.HelperGone(2, false, 0, july));
     }
 
     @Test
     void aDaysWeatherIsInTheUnitsOfTheSeasonFile() {
-        assertThat(note("1-Jul weather min -2 max 15.5 gust 21 west")).isEqualTo(new Note.Weather(-2.0, 15.5, 21.0, 270));
+        assertThat(note("1-Jul weather min -2 max 15.5 gust 21 west"))
+                .isEqualTo(new Note.Weather(-2.0, 15.5, 21.0, 270));
 
         Note inFeet = SeasonLog.EMPTY
                 .plus(plan(SEASON.with(Units.FEET)), "1-Jul weather min 41 max 68\n")
@@ -202,7 +202,9 @@ class NotesReadTest {
                 "12-May stock-gone 4 of Net for 1-Jul to 9-Jul|12-May stock-gone 3 of Net for 9-Jul to 16-Jul|Of Net there is 2 then"
             })
     void notesThatContradictOneAnotherAreRefusedWithTheOtherNamed(String first, String second, String told) {
-        assertThatThrownBy(() -> log(first, second)).isInstanceOf(FaultyNotes.class).hasMessageContaining(told);
+        assertThatThrownBy(() -> log(first, second))
+                .isInstanceOf(FaultyNotes.class)
+                .hasMessageContaining(told);
     }
 
     @Test

@@ -48,8 +48,8 @@ class CircumstancesTest {
 
     @Test
     void aNewOrderIsPromised() {
-        Outlet outlet =
-                outlets(left("12-May order-new Miller for 5 Jul: 9 focal at 0.80"), "Miller").getFirst();
+        Outlet outlet = outlets(left("12-May order-new Miller for 5 Jul: 9 focal at 0.80"), "Miller")
+                .getFirst();
 
         assertThat(outlet.kind()).isEqualTo("focal");
         assertThat(outlet.price()).isEqualTo(0.8);
@@ -78,7 +78,8 @@ class CircumstancesTest {
 
     @Test
     void bouquetsChangeInTheirNumberAndKeepTheirPromise() {
-        List<Order> orders = left("1-Jun order-changed Porch bouquets for 5 Jul: 4 bouquets").orders();
+        List<Order> orders =
+                left("1-Jun order-changed Porch bouquets for 5 Jul: 4 bouquets").orders();
 
         assertThat(orders.getLast().asks())
                 .containsExactly(new Order.Ask(LocalDate.of(2027, 7, 5), LocalDate.of(2027, 7, 5), 4));
@@ -115,8 +116,9 @@ class CircumstancesTest {
     @Test
     void aHelperWhoIsGoneForHalfAWeekTakesThatPartOfTheHours() {
         double own = Labour.at(PLAN.season().labour().own(), LocalDate.of(2027, 6, 21));
-        List<Labour.Hours> hours =
-                left("1-Jun helper-gone 3.5 hours for 14-Jun to 22-Jun").labour().own();
+        List<Labour.Hours> hours = left("1-Jun helper-gone 3.5 hours for 14-Jun to 22-Jun")
+                .labour()
+                .own();
 
         assertThat(Labour.at(hours, LocalDate.of(2027, 6, 14))).isCloseTo(own - 3.5, within(1e-9));
         assertThat(Labour.at(hours, LocalDate.of(2027, 6, 21))).isCloseTo(own - 1, within(1e-9));
@@ -147,7 +149,8 @@ class CircumstancesTest {
     void stockThatIsGoneIsMissedWhereItWasInUse() {
         Outcome planned = outcome(left());
         int net = planned.stocks().stream().map(Outcome.StockUse::name).toList().indexOf("Net");
-        boolean isUsed = java.util.Arrays.stream(planned.stocks().get(net).use()).anyMatch(use -> use > 0);
+        boolean isUsed =
+                java.util.Arrays.stream(planned.stocks().get(net).use()).anyMatch(use -> use > 0);
         Outcome without = outcome(left("1-Jun stock-gone 6 of Net for 1-Jun to 12-Jul"));
 
         assertThat(isUsed).isTrue();
@@ -204,8 +207,7 @@ class CircumstancesTest {
                         && planting.method().startsWith("sown"))
                 .findFirst()
                 .orElseThrow();
-        Remaining remaining =
-                Remaining.of(PLAN, log(sown.sown().plusDays(8) + " " + sown.number() + " up 60%"), ON);
+        Remaining remaining = Remaining.of(PLAN, log(sown.sown().plusDays(8) + " " + sown.number() + " up 60%"), ON);
 
         assertThat(remaining.states().stream().filter(state -> state.number() == sown.number()))
                 .singleElement()
