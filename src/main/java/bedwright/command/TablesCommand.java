@@ -46,6 +46,7 @@ import picocli.CommandLine.Spec;
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright tables plans/first-bed",
+            "  target/bedwright tables plans/first-bed --margin 15 --packet dill=500",
             "  target/bedwright tables plans/first-bed --read plans/first-bed/tables.xlsx --into my-season.json",
             "",
             "Reading back: a table or column that you took away leaves all as it was; an empty cell stands for the"
@@ -82,8 +83,12 @@ final class TablesCommand implements Callable<Integer> {
     @Option(names = "--into", paramLabel = "SEASON", description = "The season file to write what was read into.")
     private @Nullable Path into;
 
+    @Mixin
+    private BuyingOptions buying = new BuyingOptions();
+
     @Override
     public Integer call() {
+        buying.mustBeInRange();
         if ((read == null) != (into == null)) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -114,7 +119,7 @@ final class TablesCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new Refusal(Exit.FAULTY_FILE, plans.plan() + ": " + e.getMessage() + ". Make the plan anew.");
         }
-        List<Grid> grids = new ArrayList<>(ResultTables.of(shown));
+        List<Grid> grids = new ArrayList<>(ResultTables.of(shown, buying.of(plan.season())));
         grids.addAll(SeasonTables.of(plan.season()));
         Path to = out == null ? plans.folder() : out;
         Map<String, byte[]> tables = new LinkedHashMap<>();

@@ -9,9 +9,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,12 +19,11 @@ import java.util.TreeMap;
 public final class Buying {
     private static final Set<Hazard> OF_SEED = EnumSet.of(Hazard.POISONOUS_SEED, Hazard.TREATED_SEED);
     private static final Set<Hazard> OF_TUBERS = EnumSet.of(Hazard.POISONOUS, Hazard.SAP, Hazard.SUN_AND_SAP);
-    private static final double MILLILITRES = 1000;
 
     private final Season season;
     private final Say say;
     private final Outcome outcome;
-    private final BuyingNeeds needs;
+    private final BuyingList list;
     private final Wishes wishes;
 
     /**
@@ -48,6 +45,9 @@ public final class Buying {
             int plugWeeks,
             int tuberWeeks,
             int mix) {
+        /** What stands where nothing is said: assumed. */
+        public static final Wishes USUAL = new Wishes(10, Map.of(), Map.of(), 6, 16, 20, 40);
+
         public Wishes {
             have = Map.copyOf(have);
             packets = Map.copyOf(packets);
@@ -59,46 +59,8 @@ public final class Buying {
         this.season = facts.season();
         this.say = new Say(season);
         this.outcome = facts.outcome();
-        this.needs = BuyingNeeds.of(WeekFacts.of(facts));
+        this.list = BuyingList.of(facts, wishes);
         this.wishes = wishes;
-    }
-
-    /** One line to order. */
-    private record Line(BuyingNeeds.Need need, long wanted, long have, long bought, String packets, LocalDate by) {
-        /** What is bought, at the plan's price for each. */
-        double cost() {
-            return need.amount() == 0 ? 0 : (double) need.cost() * bought / need.amount();
-        }
-    }
-
-    private List<Line> lines() {
-        List<Line> lines = new ArrayList<>();
-        Map<String, Long> stock = new HashMap<>();
-        wishes.have().forEach((crop, amount) -> stock.put(crop, (long) amount));
-        for (BuyingNeeds.Need need : needs.bought()) {
-            int margin = need.what() == BuyingNeeds.What.SEED ? wishes.margin() : 0;
-            long wanted = Math.ceilDiv(need.amount() * (100 + margin), 100L);
-            long have = Math.min(wanted, stock.getOrDefault(need.crop(), 0L));
-            stock.merge(need.crop(), -have, Long::sum);
-            long open = Math.max(0, wanted - have);
-            Integer size = wishes.packets().get(need.crop());
-            long packets = size == null ? 0 : Math.ceilDiv(open, (long) size);
-            int ahead = switch (need.what()) {
-                case SEED -> wishes.seedWeeks();
-                case PLUGS -> wishes.plugWeeks();
-                case TUBERS -> wishes.tuberWeeks();
-            };
-            lines.add(new Line(
-                    need,
-                    wanted,
-                    have,
-                    size == null ? open : packets * size,
-                    size == null ? "" : Say.whole(packets) + " of " + Say.whole(size),
-                    season.weekStart(need.firstWeek() - ahead)));
-        }
-        lines.sort(
-                Comparator.comparing(Line::by).thenComparing(line -> line.need().crop()));
-        return lines;
     }
 
     private String money(double smallest) {
@@ -107,20 +69,17 @@ public final class Buying {
 
     private WeekPage page() {
         List<WeekPage.Part> parts = new ArrayList<>();
-        List<Line> lines = lines();
-        add(parts, "plants", "Seed, plugs, tubers", plants(lines));
+        add(parts, "plants", "Seed, plugs, tubers", plants());
         add(parts, "things", "Trays, potting mix, nets, cover", things());
-        add(parts, "months", "By month", months(lines));
-        double all = lines.stream().mapToDouble(Line::cost).sum();
-        long planned = needs.bought().stream().mapToLong(BuyingNeeds.Need::cost).sum();
+        add(parts, "months", "By month", months());
         double extra =
                 outcome.stocks().stream().mapToLong(Outcome.StockUse::extra).sum();
         List<String> first = List.of(
-                "To buy for the plantings: " + money(all) + "; trays, nets and cover beyond what is owned: "
+                "To buy for the plantings: " + money(list.cost()) + "; trays, nets and cover beyond what is owned: "
                         + money(Grains.toMoney(season, extra)
                                 * season.currency().smallest()) + ".",
-                "The plan itself reckons " + money(planned) + " for what is sown and set, without margin, packets and"
-                        + " stock, and " + money(needs.wear()) + " for the wear of nets and cover.");
+                "The plan itself reckons " + money(list.planned()) + " for what is sown and set, without margin, packets and"
+                        + " stock, and " + money(list.wear()) + " for the wear of nets and cover.");
         List<String> last = List.of(
                 "Order by: " + wishes.seedWeeks() + " weeks before the first use for seed, " + wishes.plugWeeks()
                         + " for plugs, " + wishes.tuberWeeks()
@@ -139,9 +98,9 @@ public final class Buying {
         }
     }
 
-    private Table plants(List<Line> lines) {
+    private Table plants() {
         List<List<String>> rows = new ArrayList<>();
-        for (Line line : lines) {
+        for (BuyingList.Plants line : list.plants()) {
             rows.add(List.of(
                     say.shortDate(line.by()),
                     line.need().crop(),
@@ -150,12 +109,11 @@ public final class Buying {
                     Say.whole(line.wanted()),
                     line.have() == 0 ? "" : Say.whole(line.have()),
                     Say.whole(line.bought()),
-                    line.packets(),
+                    line.packet() == null ? "" : Say.whole(line.packets()) + " of " + Say.whole(line.packet()),
                     money(line.cost()),
                     say.shortWeek(line.need().firstWeek()),
                     care(line.need())));
         }
-        double all = lines.stream().mapToDouble(Line::cost).sum();
         return new Table(
                 "buying-plants",
                 "Seed, plugs and tubers to order",
@@ -172,10 +130,10 @@ public final class Buying {
                         Table.Column.text("First used"),
                         Table.Column.text("Care")),
                 rows,
-                List.of(List.of("Together", "", "", "", "", "", "", "", money(all), "", "")));
+                List.of(List.of("Together", "", "", "", "", "", "", "", money(list.cost()), "", "")));
     }
 
-    private static String care(BuyingNeeds.Need need) {
+    static String care(BuyingNeeds.Need need) {
         Set<Hazard> told = need.what() == BuyingNeeds.What.SEED ? OF_SEED : OF_TUBERS;
         return String.join(
                 "; ",
@@ -184,45 +142,15 @@ public final class Buying {
 
     private Table things() {
         List<List<String>> rows = new ArrayList<>();
-        for (Outcome.StockUse stock : outcome.stocks()) {
-            long peak = 0;
-            int first = -1;
-            int over = -1;
-            for (int w = 0; w < stock.use().length; w++) {
-                peak = Math.max(peak, stock.use()[w]);
-                first = first < 0 && stock.use()[w] > 0 ? w : first;
-                over = over < 0 && stock.use()[w] > stock.owned() ? w : over;
-            }
-            if (stock.kind() == Outcome.StockKind.BENCH || first < 0) {
-                continue;
-            }
-            boolean cells = stock.kind() == Outcome.StockKind.TRAYS;
-            long more = Math.max(0, peak - stock.owned());
+        for (BuyingList.Thing thing : list.things()) {
+            boolean isMix = thing.in() == BuyingList.In.LITRES;
             rows.add(List.of(
-                    over < 0 ? "" : say.shortWeek(over),
-                    stock.name(),
-                    amount(peak, cells),
-                    amount(stock.owned(), cells),
-                    more == 0 ? "nothing" : amount(more, cells),
-                    more == 0
-                            ? ""
-                            : money(Grains.toMoney(season, stock.extra())
-                                    * season.currency().smallest())));
-        }
-        long cells = 0;
-        int week = season.weeks();
-        for (BuyingNeeds.Tray tray : needs.trays()) {
-            cells += tray.cells();
-            week = Math.min(week, tray.week());
-        }
-        if (cells > 0) {
-            rows.add(List.of(
-                    say.shortWeek(week),
-                    "potting mix",
-                    "for " + Say.whole(cells) + " cells",
-                    "",
-                    Say.whole(Math.ceil(cells * wishes.mix() / MILLILITRES)) + " l",
-                    ""));
+                    thing.week() < 0 ? "" : say.shortWeek(thing.week()),
+                    thing.name(),
+                    isMix ? "for " + Say.whole(thing.most()) + " cells" : amount(thing.most(), thing.in()),
+                    isMix ? "" : amount(thing.owned(), thing.in()),
+                    thing.more() == 0 ? "nothing" : amount(thing.more(), thing.in()),
+                    thing.more() == 0 || isMix ? "" : money(thing.cost())));
         }
         return new Table(
                 "buying-things",
@@ -237,13 +165,17 @@ public final class Buying {
                 rows);
     }
 
-    private String amount(long value, boolean cells) {
-        return cells ? Say.whole(value) + " cells" : say.lengthWithUnit(value);
+    private String amount(long value, BuyingList.In in) {
+        return switch (in) {
+            case CELLS -> Say.whole(value) + " cells";
+            case MILLIMETRES -> say.lengthWithUnit(value);
+            case LITRES -> Say.whole(value) + " l";
+        };
     }
 
-    private Table months(List<Line> lines) {
+    private Table months() {
         Map<LocalDate, Double> byMonth = new TreeMap<>();
-        lines.forEach(line -> byMonth.merge(line.by().withDayOfMonth(1), line.cost(), Double::sum));
+        list.plants().forEach(line -> byMonth.merge(line.by().withDayOfMonth(1), line.cost(), Double::sum));
         List<List<String>> rows = new ArrayList<>();
         byMonth.forEach((month, cost) ->
                 rows.add(List.of(Say.month(month.getMonthValue() - 1) + " " + month.getYear(), money(cost))));

@@ -1,54 +1,90 @@
 package bedwright.sheet;
 
-import bedwright.growth.Prospect;
-import bedwright.growth.Prospects;
-import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
 import bedwright.table.Cell;
 import bedwright.table.Grid;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
-/**
- * What a plan's plantings need of seed, plugs and tubers, with the day on which they need it. Just what is planted:
- * without a margin, packet sizes, or what is in stock.
- */
+/** The buying list as a table for a spreadsheet: what stands in it is what the printed list says. */
 final class BuyingTable {
     static final String NAME = "Buying";
     private static final int DIGITS = 2;
 
     private BuyingTable() {}
 
-    private record Need(KeptPlanting planting, Prospect.Cost cost) {}
-
-    static Grid of(SheetFacts facts) {
+    static Grid of(SheetFacts facts, Buying.Wishes wishes) {
         Season season = facts.season();
-        Prospects prospects = Prospects.of(season, List.of());
-        List<Need> needs = new ArrayList<>();
-        for (KeptPlanting planting : facts.outcome().plantings()) {
-            // What stands is bought already.
-            if (planting.standing() == null) {
-                // What is bought comes first, and then what only wears.
-                needs.add(new Need(planting, prospects.expect(planting).costs().getFirst()));
-            }
-        }
-        needs.sort(Comparator.<Need, LocalDate>comparing(need -> need.planting().sown())
-                .thenComparing(need -> need.planting().crop())
-                .thenComparing(need -> need.planting().number()));
+        BuyingList list = BuyingList.of(facts, wishes);
         List<List<Cell>> rows = new ArrayList<>();
-        for (Need need : needs) {
-            KeptPlanting planting = need.planting();
+        for (BuyingList.Plants line : list.plants()) {
+            Integer packet = line.packet();
             rows.add(List.of(
-                    Cell.of(planting.sown()),
-                    Cell.of(planting.crop()),
-                    Cell.of(planting.method()),
-                    Cell.of(planting.number()),
-                    Cell.of(need.cost().item()),
-                    Cell.of(Math.round(planting.lots() * need.cost().amount())),
-                    Cell.of(planting.lots() * need.cost().money(), DIGITS)));
+                    Cell.of(line.by()),
+                    Cell.of(line.need().crop()),
+                    Cell.of(line.need().what().words()),
+                    Cell.EMPTY,
+                    Cell.of(line.need().amount()),
+                    Cell.of(line.wanted()),
+                    Cell.of(line.have()),
+                    Cell.of(line.bought()),
+                    packet == null ? Cell.EMPTY : Cell.of(line.packets()),
+                    packet == null ? Cell.EMPTY : Cell.of(packet.longValue()),
+                    money(season, line.cost()),
+                    Cell.of(season.weekStart(line.need().firstWeek())),
+                    Cell.of(Buying.care(line.need()))));
         }
-        return Grid.of(NAME, List.of("needed on", "crop", "method", "planting", "what", "how many", "cost"), rows);
+        for (BuyingList.Thing thing : list.things()) {
+            boolean isMix = thing.in() == BuyingList.In.LITRES;
+            rows.add(List.of(
+                    thing.week() < 0 ? Cell.EMPTY : Cell.of(season.weekStart(thing.week())),
+                    Cell.of(thing.name()),
+                    Cell.of(isMix ? "for so many cells" : "most at once"),
+                    Cell.of(isMix ? "l" : unit(season, thing.in())),
+                    isMix ? Cell.of(thing.most()) : amount(season, thing.most(), thing.in()),
+                    Cell.EMPTY,
+                    isMix ? Cell.EMPTY : amount(season, thing.owned(), thing.in()),
+                    amount(season, thing.more(), thing.in()),
+                    Cell.EMPTY,
+                    Cell.EMPTY,
+                    isMix ? Cell.EMPTY : money(season, thing.cost()),
+                    Cell.EMPTY,
+                    Cell.EMPTY));
+        }
+        return Grid.of(
+                NAME,
+                List.of(
+                        "order or needed by",
+                        "crop or thing",
+                        "what",
+                        "unit",
+                        "planned",
+                        "with margin",
+                        "in stock",
+                        "to buy",
+                        "packets",
+                        "a packet holds",
+                        "cost",
+                        "first used",
+                        "care"),
+                rows);
+    }
+
+    private static Cell money(Season season, double smallest) {
+        return Cell.of(smallest / season.currency().smallest(), DIGITS);
+    }
+
+    private static String unit(Season season, BuyingList.In in) {
+        return switch (in) {
+            case CELLS -> "cells";
+            case MILLIMETRES -> season.units().length().symbol();
+            case LITRES -> "l";
+        };
+    }
+
+    private static Cell amount(Season season, long value, BuyingList.In in) {
+        return in == BuyingList.In.MILLIMETRES
+                ? Cell.of(season.units().length().of(value / 1000.0), 3)
+                : Cell.of(value);
     }
 }

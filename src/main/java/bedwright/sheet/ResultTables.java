@@ -30,8 +30,12 @@ public final class ResultTables {
         outcome = facts.outcome();
     }
 
-    /** All tables, in order. */
-    public static List<Grid> of(SheetFacts facts) {
+    /**
+     * All tables, in order.
+     *
+     * @param wishes what the plan does not know of buying
+     */
+    public static List<Grid> of(SheetFacts facts, Buying.Wishes wishes) {
         ResultTables tables = new ResultTables(facts);
         return List.of(
                 PlantingsCsv.grid(facts),
@@ -40,7 +44,7 @@ public final class ResultTables {
                 tables.stems(),
                 tables.deliveries(),
                 tables.hours(),
-                BuyingTable.of(facts));
+                BuyingTable.of(facts, wishes));
     }
 
     private Cell week(int week) {

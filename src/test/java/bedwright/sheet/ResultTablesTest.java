@@ -7,13 +7,17 @@ import bedwright.plan.DemandLine;
 import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
 import bedwright.problems.Planned;
+import bedwright.season.Crop;
+import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.table.Cell;
 import bedwright.table.Grid;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,12 +28,14 @@ class ResultTablesTest {
     /** Each figure is rounded to a hundredth. */
     private static final double A_CELL = 0.005;
 
+    private static final Buying.Wishes JUST_THE_PLAN = new Buying.Wishes(0, Map.of(), Map.of(), 6, 16, 20, 40);
+
     static List<String> names() {
         return Planned.names();
     }
 
     private static Grid table(SheetFacts facts, String name) {
-        return ResultTables.of(facts).stream()
+        return ResultTables.of(facts, JUST_THE_PLAN).stream()
                 .filter(grid -> grid.name().equals(name))
                 .findFirst()
                 .orElseThrow();
@@ -53,7 +59,7 @@ class ResultTablesTest {
     @ParameterizedTest
     @MethodSource("names")
     void allTablesAreThere(String name) {
-        assertThat(ResultTables.of(Planned.of(name, SEASONS).sheetFacts()))
+        assertThat(ResultTables.of(Planned.of(name, SEASONS).sheetFacts(), Buying.Wishes.USUAL))
                 .extracting(Grid::name)
                 .isEqualTo(ResultTables.NAMES);
     }
@@ -170,8 +176,48 @@ class ResultTablesTest {
 
         Grid buying = table(planned.sheetFacts(), "Buying");
 
-        assertThat(sum(buying, "how many")).isEqualTo(wanted);
-        assertThat(sum(buying, "cost")).isCloseTo(cost, within(buying.rows().size() * A_CELL));
+        int unit = buying.heads().indexOf(Cell.of("unit"));
+        Predicate<Grid.Row> isPlants = row -> row.cell(unit).equals(Cell.EMPTY);
+        assertThat(sum(buying, "planned", isPlants)).isEqualTo(wanted);
+        // A planting's material is rounded to the smallest unit of money by the lot, and shared out in whole ones.
+        double lots = planned.plan().plantings().stream()
+                .mapToInt(KeptPlanting::lots)
+                .sum();
+        assertThat(sum(buying, "cost", isPlants)).isCloseTo(cost, within(2 * A_CELL * (lots + planned.plan().plantings().size())));
+    }
+
+    /** Margin, stock and packets included: each row is a line of the printed list, and each of its lines a row. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void theBuyingTableIsTheListThatIsPrinted(String name) {
+        SheetFacts facts = Planned.of(name, SEASONS).sheetFacts();
+        List<String> crops =
+                facts.season().crops().stream().map(Crop::name).toList();
+        Buying.Wishes wishes =
+                new Buying.Wishes(25, Map.of(crops.getFirst(), 7), Map.of(crops.getLast(), 30), 4, 9, 13, 50);
+        Grid table = ResultTables.of(facts, wishes).getLast();
+        List<String> printed = new Buying(facts, wishes).text(500).lines().toList();
+
+        int rows = 0;
+        for (Grid.Row row : table.rows()) {
+            List<String> said = new ArrayList<>();
+            for (String head : List.of("crop or thing", "what", "planned", "with margin", "to buy")) {
+                Cell cell = row.cell(table.heads().indexOf(Cell.of(head)));
+                said.add(
+                        cell instanceof Cell.Number number
+                                ? Say.tenth(number.number().doubleValue())
+                                : cell.equals(Cell.EMPTY) ? "" : ((Cell.Text) cell).text());
+            }
+            boolean isPlants = !said.get(3).isEmpty();
+            Predicate<String> isLine = line -> line.contains(said.get(0))
+                    && (!isPlants || line.contains(said.get(1)) && line.contains(" " + said.get(3) + " "))
+                    && (said.get(4).equals("0") || line.contains(" " + said.get(4)))
+                    && line.contains(" " + said.get(2));
+            assertThat(printed).as("%s", said).anyMatch(isLine);
+            rows += isPlants ? 1 : 0;
+        }
+        assertThat(rows).isEqualTo(BuyingList.of(facts, wishes).plants().size());
+        assertThat(new Buying(facts, wishes).text(500)).contains("margin of 25 %");
     }
 
     @ParameterizedTest
