@@ -78,8 +78,9 @@ public final class Buying {
                 "To buy for the plantings: " + money(list.cost()) + "; trays, nets and cover beyond what is owned: "
                         + money(Grains.toMoney(season, extra)
                                 * season.currency().smallest()) + ".",
-                "The plan itself reckons " + money(list.planned()) + " for what is sown and set, without margin, packets and"
-                        + " stock, and " + money(list.wear()) + " for the wear of nets and cover.");
+                "The plan itself reckons " + money(list.planned())
+                        + " for what is sown and set, without margin, packets and" + " stock, and " + money(list.wear())
+                        + " for the wear of nets and cover.");
         List<String> last = List.of(
                 "Order by: " + wishes.seedWeeks() + " weeks before the first use for seed, " + wishes.plugWeeks()
                         + " for plugs, " + wishes.tuberWeeks()

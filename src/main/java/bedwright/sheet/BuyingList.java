@@ -134,7 +134,8 @@ record BuyingList(List<Plants> plants, List<Thing> things, long planned, long we
                         peak,
                         stock.owned(),
                         Math.max(0, peak - stock.owned()),
-                        Grains.toMoney(season, stock.extra()) * season.currency().smallest()));
+                        Grains.toMoney(season, stock.extra())
+                                * season.currency().smallest()));
             }
         }
         long cells = 0;

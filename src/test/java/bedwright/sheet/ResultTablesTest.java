@@ -180,10 +180,12 @@ class ResultTablesTest {
         Predicate<Grid.Row> isPlants = row -> row.cell(unit).equals(Cell.EMPTY);
         assertThat(sum(buying, "planned", isPlants)).isEqualTo(wanted);
         // A planting's material is rounded to the smallest unit of money by the lot, and shared out in whole ones.
-        double lots = planned.plan().plantings().stream()
-                .mapToInt(KeptPlanting::lots)
-                .sum();
-        assertThat(sum(buying, "cost", isPlants)).isCloseTo(cost, within(2 * A_CELL * (lots + planned.plan().plantings().size())));
+        double lots =
+                planned.plan().plantings().stream().mapToInt(KeptPlanting::lots).sum();
+        assertThat(sum(buying, "cost", isPlants))
+                .isCloseTo(
+                        cost,
+                        within(2 * A_CELL * (lots + planned.plan().plantings().size())));
     }
 
     /** Margin, stock and packets included: each row is a line of the printed list, and each of its lines a row. */
@@ -191,8 +193,7 @@ class ResultTablesTest {
     @MethodSource("names")
     void theBuyingTableIsTheListThatIsPrinted(String name) {
         SheetFacts facts = Planned.of(name, SEASONS).sheetFacts();
-        List<String> crops =
-                facts.season().crops().stream().map(Crop::name).toList();
+        List<String> crops = facts.season().crops().stream().map(Crop::name).toList();
         Buying.Wishes wishes =
                 new Buying.Wishes(25, Map.of(crops.getFirst(), 7), Map.of(crops.getLast(), 30), 4, 9, 13, 50);
         Grid table = ResultTables.of(facts, wishes).getLast();
