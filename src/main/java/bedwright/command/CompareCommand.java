@@ -3,6 +3,7 @@ package bedwright.command;
 import bedwright.compare.Comparison;
 import bedwright.compare.FreshSeasons;
 import bedwright.compare.OneMore;
+import bedwright.compare.Question;
 import bedwright.file.SeasonFile;
 import bedwright.file.StrategiesFile;
 import bedwright.season.Season;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -69,8 +71,23 @@ final class CompareCommand implements Callable<Integer> {
             index = "1",
             arity = "0..1",
             paramLabel = "STRATEGIES",
-            description = "The file of strategies; left out with --worth.")
+            description = "The file of strategies; left out with --question, --without or --worth.")
     private @Nullable Path strategyFile;
+
+    @Option(
+            names = "--question",
+            paramLabel = "QUESTION",
+            description = "Instead of strategies of a file: raising (sown, in trays or both), pinching, nets, caution (bold,"
+                    + " steady, careful), seasons (planned over 1, 4, 16 or 64 possible ones), doubt (in the figures),"
+                    + " bouquets (half to one and a half times the weekly ones), thumb (planned or by rule of thumb).")
+    private @Nullable Question question;
+
+    @Option(
+            names = "--without",
+            paramLabel = "CROP",
+            description = "Instead of strategies of a file: the season as it stands against the same without a crop;"
+                    + " once for each crop.")
+    private List<String> without = List.of();
 
     @Option(
             names = "--worth",
@@ -127,17 +144,10 @@ final class CompareCommand implements Callable<Integer> {
         if (fresh < FreshSeasons.FEWEST || fresh > MOST_SEASONS) {
             throw usage("--judge-on takes " + FreshSeasons.FEWEST + " to " + MOST_SEASONS + " seasons, not " + fresh);
         }
-        if (worth == (strategyFile != null)) {
-            throw usage(
-                    worth
-                            ? "--worth has its own strategies: leave " + strategyFile + " away"
-                            : "What is to be compared? Name a file of strategies after the season, or say --worth");
-        }
         List<OneMore> more = worth ? OneMore.of(season) : List.of();
-        Strategies strategies =
-                strategyFile == null ? OneMore.strategies(season, more) : StrategiesFile.read(strategyFile, season);
-        String asked = strategyFile == null ? "worth" : name(strategyFile);
-        Path named = out == null ? Path.of("comparisons", name(file) + "-" + asked) : out;
+        Asked asked = asked(season, more);
+        Path named = out == null ? Path.of("comparisons", name(file) + "-" + asked.folder()) : out;
+        Strategies strategies = asked.strategies();
         ComparisonFolder folder = new ComparisonFolder(named, strategies);
         folder.mustBeWritable();
         PrintWriter err = spec.commandLine().getErr();
@@ -163,6 +173,37 @@ final class CompareCommand implements Callable<Integer> {
             if (!run.isStopped()) {
                 Runtime.getRuntime().removeShutdownHook(hook);
             }
+        }
+    }
+
+    /** What is compared, and how the folder of it ends where none is named. */
+    private record Asked(Strategies strategies, String folder) {}
+
+    private Asked asked(Season season, List<OneMore> more) {
+        Path known = strategyFile;
+        Question usual = question;
+        int ways = (known == null ? 0 : 1) + (usual == null ? 0 : 1) + (without.isEmpty() ? 0 : 1) + (worth ? 1 : 0);
+        if (ways != 1) {
+            throw usage(
+                    ways == 0
+                            ? "What is to be compared? Name a file of strategies after the season, or say --question,"
+                                    + " --without or --worth"
+                            : "A file of strategies, --question, --without and --worth each have strategies of their"
+                                    + " own: keep one of them");
+        }
+        if (known != null) {
+            return new Asked(StrategiesFile.read(known, season), name(known));
+        }
+        if (worth) {
+            return new Asked(OneMore.strategies(season, more), "worth");
+        }
+        try {
+            return usual == null
+                    ? new Asked(Question.without(without, season), "without")
+                    : new Asked(usual.of(season), usual.name().toLowerCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            String option = usual == null ? "--without" : "--question " + usual.name().toLowerCase(Locale.ROOT);
+            throw usage(option + ": " + e.getMessage());
         }
     }
 

@@ -17,10 +17,13 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * @param low lower end of the 95 % interval
  * @param high upper end
  * @param luck half of the 95 % interval that the searches alone would leave
+ * @param findable a true difference that nine such comparisons in ten would tell apart: the sum of Student's quantiles at
+ *     97.5 and 90 % times the standard error
  * @param won share of the seasons in which the first brings more; seasons alike count half
  */
-public record Difference(double mean, double low, double high, double luck, double won) {
+public record Difference(double mean, double low, double high, double luck, double findable, double won) {
     private static final double TAIL = 0.975;
+    private static final double POWER = 0.9;
 
     /** The 95 % interval of what one way brings more than another. */
     public static Difference of(Way one, Way other) {
@@ -56,12 +59,14 @@ public record Difference(double mean, double low, double high, double luck, doub
         double ofSeasons =
                 Math.max(0, Means.variance(differences) / seasons - a.interaction / seasons - b.interaction / seasons);
         double ofSearches = a.searches + b.searches;
-        double half = half(ofSearches + ofSeasons, a, b, ofSeasons, seasons);
-        double luck = half(ofSearches, a, b, 0, seasons);
-        return new Difference(mean, mean - half, mean + half, luck, won / seasons);
+        double half = times(TAIL, ofSearches + ofSeasons, a, b, ofSeasons, seasons);
+        double luck = times(TAIL, ofSearches, a, b, 0, seasons);
+        double findable = half + times(POWER, ofSearches + ofSeasons, a, b, ofSeasons, seasons);
+        return new Difference(mean, mean - half, mean + half, luck, findable, won / seasons);
     }
 
-    private static double half(double variance, Side a, Side b, double ofSeasons, int seasons) {
+    /** Student's quantile times the standard error. */
+    private static double times(double quantile, double variance, Side a, Side b, double ofSeasons, int seasons) {
         double below = square(a.searches) / Math.max(1, a.plans - 1)
                 + square(b.searches) / Math.max(1, b.plans - 1)
                 + square(ofSeasons) / (seasons - 1);
@@ -69,7 +74,7 @@ public record Difference(double mean, double low, double high, double luck, doub
             return 0;
         }
         double freedom = Math.max(1, square(variance) / below);
-        return TDistribution.of(freedom).inverseCumulativeProbability(TAIL) * Math.sqrt(variance);
+        return TDistribution.of(freedom).inverseCumulativeProbability(quantile) * Math.sqrt(variance);
     }
 
     private static double square(double value) {

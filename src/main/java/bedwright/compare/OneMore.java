@@ -12,7 +12,9 @@ import bedwright.season.Strategies.MoreHours;
 import bedwright.season.Strategies.MoreNet;
 import bedwright.season.Strategies.Strategy;
 import bedwright.season.Strategies.Ways;
+import bedwright.season.Units;
 import bedwright.season.Windbreak;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -30,71 +32,69 @@ import org.jspecify.annotations.Nullable;
  */
 public record OneMore(Strategy strategy, @Nullable Thing thing, String name, double amount, double of, String unit) {
     private static final double METRES = 20;
+    /** Where the season is in feet: about as much. */
+    private static final double FEET = 60;
+
     private static final int CELLS = 200;
     private static final double HOURS = 4;
-    private static final double BREAK = 20;
 
     /** The season as it stands first, then each thing of which it could have more, then each crop left out. */
     public static List<OneMore> of(Season season) {
         List<OneMore> all = new ArrayList<>();
+        double stretch = stretch(season);
+        String name = Math.round(season.units().length().of(stretch)) + " "
+                + season.units().length().symbol() + " more of ";
+        double written = season.units().length().of(stretch);
         for (BedBlock block : season.beds()) {
-            all.add(new OneMore(
-                    changed(
-                            "one bed more of " + block.name(),
-                            List.of(),
-                            List.of(new MoreBeds(block.name(), 1, 0)),
-                            List.of(),
-                            null),
-                    Thing.BED,
-                    block.name(),
-                    block.length(),
-                    1,
-                    "bed"));
+            Strategy more = changed("one bed more of " + block.name())
+                    .beds(new MoreBeds(block.name(), 1, 0))
+                    .strategy();
+            all.add(new OneMore(more, Thing.BED, block.name(), block.length(), 1, "bed"));
         }
         for (Stock.Net net : season.stock().nets()) {
+            Strategy more = changed(name + net.name())
+                    .nets(List.of(new MoreNet(net.name(), stretch)))
+                    .strategy();
             all.add(new OneMore(
-                    changed(
-                            "20 m more of " + net.name(),
-                            List.of(),
-                            List.of(),
-                            List.of(new MoreNet(net.name(), METRES)),
-                            null),
-                    Thing.NET,
-                    net.name(),
-                    METRES,
-                    METRES,
-                    "metre"));
+                    more, Thing.NET, net.name(), stretch, written, season.units().one()));
         }
         if (season.stock().bench() > 0) {
-            all.add(new OneMore(
-                    changed("200 cells more on the bench", List.of(), List.of(), List.of(), CELLS),
-                    Thing.BENCH,
-                    "",
-                    CELLS,
-                    CELLS,
-                    "cell"));
+            Strategy more =
+                    changed("200 cells more on the bench").bench(CELLS).strategy();
+            all.add(new OneMore(more, Thing.BENCH, "", CELLS, CELLS, "cell"));
         }
-        List<MoreHours> hours = List.of(new MoreHours(null, null, HOURS));
+        MoreHours hours = new MoreHours(null, null, HOURS);
         if (!season.labour().own().isEmpty()) {
-            all.add(new OneMore(
-                    hours("4 own hours a week more", hours, List.of()), Thing.HOUR, "", HOURS, HOURS, "hour a week"));
+            Strategy more =
+                    changed("4 own hours a week more").ownHours(hours).strategy();
+            all.add(new OneMore(more, Thing.HOUR, "", HOURS, HOURS, "hour a week"));
         }
-        all.add(new OneMore(
-                hours("4 hours a week more to hire", List.of(), hours), null, "", HOURS, HOURS, "hour a week"));
+        Strategy hired = changed("4 hours a week more to hire").hiredHours(hours).strategy();
+        all.add(new OneMore(hired, null, "", HOURS, HOURS, "hour a week"));
         if (!season.windbreaks().isEmpty()) {
-            all.add(new OneMore(windbreak(season), null, "", BREAK, BREAK, "metre"));
+            Windbreak first = season.windbreaks().getFirst();
+            Strategy more = changed(name + first.name())
+                    .windbreak(longer(first, stretch))
+                    .strategy();
+            all.add(new OneMore(more, null, "", stretch, written, season.units().one()));
         }
         List<String> crops = season.pool().stream().map(Lots::crop).distinct().toList();
         for (String crop : crops.size() > 1 ? crops : List.<String>of()) {
-            all.add(new OneMore(
-                    changed("without " + crop, List.of(Ways.crops(crop)), List.of(), List.of(), null),
-                    null,
-                    "",
-                    0,
-                    0,
-                    ""));
+            all.add(new OneMore(without(crop), null, "", 0, 0, ""));
         }
         return List.copyOf(all);
+    }
+
+    /** The season without a crop. */
+    static Strategy without(String crop) {
+        return changed("without " + crop).barred(Ways.crops(crop)).strategy();
+    }
+
+    /** How much more net or windbreak is tried, m: a round number in the season's units. */
+    private static double stretch(Season season) {
+        return season.units() == Units.FEET
+                ? season.units().length().metric(BigDecimal.valueOf(FEET))
+                : METRES;
     }
 
     /** All of them as strategies, behind the season as it stands. */
@@ -105,47 +105,16 @@ public record OneMore(Strategy strategy, @Nullable Thing thing, String name, dou
                 "What one more would be worth: " + season.name(), season.about(), season.units(), strategies);
     }
 
-    private static Strategy changed(
-            String name, List<Ways> barred, List<MoreBeds> beds, List<MoreNet> nets, @Nullable Integer bench) {
-        return new Strategy(
-                name, null, barred, List.of(), null, null, null, false, beds, nets, bench, null, null, List.of(),
-                List.of(), List.of(), List.of(), List.of());
+    private static Strategies.Change changed(String name) {
+        return Strategy.changed(name);
     }
 
-    private static Strategy with(String name, List<MoreHours> own, List<MoreHours> hired, List<Windbreak> windbreaks) {
-        return new Strategy(
-                name,
-                null,
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                false,
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                own,
-                hired,
-                List.of(),
-                windbreaks,
-                List.of());
-    }
-
-    private static Strategy hours(String name, List<MoreHours> own, List<MoreHours> hired) {
-        return with(name, own, hired, List.of());
-    }
-
-    /** The first windbreak, 20 m longer beyond its far end. */
-    private static Strategy windbreak(Season season) {
-        Windbreak first = season.windbreaks().getFirst();
+    /** What a windbreak becomes longer by, m, beyond its far end. */
+    private static Windbreak longer(Windbreak first, double by) {
         double east = first.to().x() - first.from().x();
         double north = first.to().y() - first.from().y();
         double length = Math.max(Math.hypot(east, north), 1e-6);
-        Point end = new Point(first.to().x() + BREAK * east / length, first.to().y() + BREAK * north / length);
-        Windbreak more = new Windbreak(first.name() + ", longer", first.to(), end, first.height(), first.density());
-        return with("20 m more of " + first.name(), List.of(), List.of(), List.of(more));
+        Point end = new Point(first.to().x() + by * east / length, first.to().y() + by * north / length);
+        return new Windbreak(first.name() + ", longer", first.to(), end, first.height(), first.density());
     }
 }

@@ -98,9 +98,130 @@ public record Strategies(
 
         /** The season as it stands, under a name. */
         public static Strategy plain(String name) {
+            return changed(name).strategy();
+        }
+
+        /** One to be put together change by change. */
+        public static Change changed(String name) {
+            return new Change(name);
+        }
+    }
+
+    /** A strategy that is put together: without any change the season as it stands. */
+    public static final class Change {
+        private final String name;
+        private List<Ways> barred = List.of();
+        private List<Ways> only = List.of();
+        private @Nullable Caution caution;
+        private @Nullable Integer planned;
+        private @Nullable Boolean doubt;
+        private boolean ruleOfThumb;
+        private List<MoreBeds> beds = List.of();
+        private List<MoreNet> nets = List.of();
+        private @Nullable Integer bench;
+        private List<MoreHours> ownHours = List.of();
+        private List<MoreHours> hiredHours = List.of();
+        private List<Windbreak> windbreaks = List.of();
+        private List<Amount> outlets = List.of();
+
+        private Change(String name) {
+            this.name = name;
+        }
+
+        /** What may not be grown. */
+        public Change barred(Ways ways) {
+            barred = List.of(ways);
+            return this;
+        }
+
+        /** Of the crops named, what alone may be grown. */
+        public Change only(Ways ways) {
+            only = List.of(ways);
+            return this;
+        }
+
+        /** Weight of the bad seasons. */
+        public Change caution(Caution weight) {
+            caution = weight;
+            return this;
+        }
+
+        /** How many possible seasons it is planned on. */
+        public Change planned(int seasons) {
+            planned = seasons;
+            return this;
+        }
+
+        /** Whether it is planned with doubt in the figures. */
+        public Change doubt(boolean with) {
+            doubt = with;
+            return this;
+        }
+
+        /** Made by rule of thumb in place of being planned. */
+        public Change byRuleOfThumb() {
+            ruleOfThumb = true;
+            return this;
+        }
+
+        public Change beds(MoreBeds more) {
+            beds = List.of(more);
+            return this;
+        }
+
+        public Change nets(List<MoreNet> more) {
+            nets = more;
+            return this;
+        }
+
+        /** Cells of the bench, more or fewer. */
+        public Change bench(int cells) {
+            bench = cells;
+            return this;
+        }
+
+        public Change ownHours(MoreHours more) {
+            ownHours = List.of(more);
+            return this;
+        }
+
+        public Change hiredHours(MoreHours more) {
+            hiredHours = List.of(more);
+            return this;
+        }
+
+        /** One windbreak beside those that there are. */
+        public Change windbreak(Windbreak another) {
+            windbreaks = List.of(another);
+            return this;
+        }
+
+        /** What outlets and orders take. */
+        public Change outlets(List<Amount> amounts) {
+            outlets = amounts;
+            return this;
+        }
+
+        public Strategy strategy() {
             return new Strategy(
-                    name, null, List.of(), List.of(), null, null, null, false, List.of(), List.of(), null, null, null,
-                    List.of(), List.of(), List.of(), List.of(), List.of());
+                    name,
+                    null,
+                    barred,
+                    only,
+                    caution,
+                    planned,
+                    doubt,
+                    ruleOfThumb,
+                    beds,
+                    nets,
+                    bench,
+                    null,
+                    null,
+                    ownHours,
+                    hiredHours,
+                    List.of(),
+                    windbreaks,
+                    outlets);
         }
     }
 

@@ -121,8 +121,8 @@ final class ComparisonTables {
         return peak.kind() == Outcome.StockKind.NET || peak.kind() == Outcome.StockKind.COVER;
     }
 
-    private static String unit(Judged.Peak peak) {
-        return isLength(peak) ? "m" : "cells";
+    private String unit(Judged.Peak peak) {
+        return isLength(peak) ? comparison.season().units().length().symbol() : "cells";
     }
 
     private String peak(Way way, int stock) {
@@ -130,7 +130,9 @@ final class ComparisonTables {
                 .mapToDouble(plan -> plan.stocks().get(stock).most())
                 .average()
                 .orElse(0);
-        return isLength(way.plans().getFirst().stocks().get(stock)) ? Say.tenth(mean / 1000) : Say.whole(mean);
+        return isLength(way.plans().getFirst().stocks().get(stock)) 
+                ? Say.tenth(comparison.season().units().length().of(mean / 1000))
+                : Say.whole(mean);
     }
 
     Table hopes() {

@@ -245,6 +245,14 @@ public final class ComparisonWords {
         lines.add(
                 "A range holds what one way brings more than another in the mean of all seasons and searches, in 95 of"
                         + " 100 such comparisons; of 20 that differ in nothing, one is told apart by chance.");
+        lines.add("With so many searches and seasons a true difference of about "
+                + say.money(comparison.ways().stream()
+                        .skip(1)
+                        .mapToDouble(way -> Difference.of(way, comparison.first()).findable())
+                        .max()
+                        .orElseThrow())
+                + " a season from “" + comparison.first().name()
+                + "” would be told apart nine times in ten, a smaller one less often.");
         lines.add(
                 "With a longer search, or more of them, luck has less to say. All plans of a way were made for the same"
                         + " possible seasons: with others they might differ somewhat more.");

@@ -104,8 +104,8 @@ public final class OneMoreWords {
         crops.stream()
                 .sorted(Comparator.comparingDouble(crop -> -crop.money() / Math.max(1, crop.room())))
                 .forEach(crop -> lines.add(crop.crop() + ": " + say.money(crop.money()) + " a season; "
-                        + exact(crop.money() * MILLIMETRES / Math.max(1, crop.room()))
-                        + " a metre and week in the bed, "
+                        + exact(season.units().eachLength("").of(crop.money() * MILLIMETRES / Math.max(1, crop.room())))
+                        + " a " + season.units().one() + " and week in the bed, "
                         + (crop.work() > 0
                                 ? exact(crop.money() * Grains.TICKS_AN_HOUR / crop.work()) + " an hour beyond its pay."
                                 : "no work.")));

@@ -160,6 +160,51 @@ class CompareTest {
         assertThat(temporary.resolve("worth/comparison.html")).content().contains("What each crop earns");
     }
 
+    private Ran ask(Path season, Object... question) {
+        Object[] all = Stream.of(
+                        Stream.of("compare", season),
+                        Stream.of(question),
+                        Stream.of("--moves", 200, "--searches", 2, "--judge-on", 200),
+                        Stream.of("--out", temporary.resolve("asked")))
+                .flatMap(each -> each)
+                .toArray();
+        return Ran.of(all);
+    }
+
+    @Test
+    void aUsualQuestionNeedsNoFile() {
+        Ran ran = ask(FIRST, "--question", "caution");
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(temporary.resolve("asked/comparison.html"))
+                .content()
+                .contains("“careful”", "would be told apart nine times in ten");
+    }
+
+    @Test
+    void cropsAreLeftOutOneByOne() {
+        Ran ran = ask(FIRST, "--without", "dill");
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("“without dill”");
+    }
+
+    @Test
+    void aQuestionThatTheSeasonLeavesOpenIsRefused() {
+        Ran ran = ask(Path.of("problems/farmers-problem.json"), "--question", "nets");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("--question nets: no crop of this season is grown in a net");
+    }
+
+    @Test
+    void twoQuestionsAtOnceAreRefused() {
+        Ran ran = ask(FIRST, "--question", "caution", "--worth");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("keep one of them");
+    }
+
     @Test
     void eitherAFileOrWorthIsAsked() throws IOException {
         assertThat(Ran.of("compare", FIRST).code()).isEqualTo(Exit.USAGE);

@@ -53,6 +53,12 @@ final class Alike {
                 told,
                 repeats,
                 Grains.toMoney(season, error));
+        long found = all.stream()
+                .filter(repeat -> isToldToBeWorse(
+                        repeat, Difference.of(repeat.one(), repeat.other()).findable()))
+                .count();
+        System.out.printf(
+                Locale.ROOT, "Worsened by what is said to be found nine times in ten: %d of %d%n", found, repeats);
         for (int times : new int[] {2, 3, 4, 5}) {
             System.out.printf(
                     Locale.ROOT,

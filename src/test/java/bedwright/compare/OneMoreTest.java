@@ -18,6 +18,7 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Lots;
 import bedwright.season.Season;
 import bedwright.season.Strategies;
+import bedwright.season.Units;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,19 @@ class OneMoreTest {
                         .map(Lots::crop)
                         .map(crop -> "without " + crop)
                         .toList());
+    }
+
+    @Test
+    void inAFileInFeetMoreIsARoundNumberOfFeet() {
+        List<OneMore> nets = OneMore.of(
+                        SeasonFile.read(Path.of("problems/demo-farm.json")).with(Units.FEET))
+                .stream()
+                .filter(one -> one.strategy().name().contains("mesh"))
+                .toList();
+
+        assertThat(nets).extracting(one -> one.strategy().name()).contains("60 ft more of fine mesh");
+        assertThat(nets).extracting(OneMore::amount).containsOnly(60 * 0.3048);
+        assertThat(nets).extracting(OneMore::of).containsOnly(60.0);
     }
 
     /** Caution is bold, so the recheck's score is the sum of the seasons' money: it counts with and without a crop. */
