@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 
 /** What a comparison comes to, in a grower's words: the same on the page and in a terminal. */
 public final class ComparisonWords {
-    /** Stems of a role a season that are worth a word where two ways differ. */
-    private static final double SOME_STEMS = 10_000;
+    /** Share of all stems of the first way that is worth a word where two ways differ. */
+    private static final double WORTH_A_WORD = 0.01;
 
     private final Comparison comparison;
     private final Say say;
@@ -184,13 +184,17 @@ public final class ComparisonWords {
         List<String> lines = new ArrayList<>();
         Way first = comparison.first();
         List<Role> roles = comparison.season().roles();
+        double least = 0;
+        for (int r = 0; r < roles.size(); r++) {
+            least += WORTH_A_WORD * stems(first, r);
+        }
         for (Way way : comparison.ways().subList(1, comparison.ways().size())) {
             List<String> differences = new ArrayList<>();
             for (int r = 0; r < roles.size(); r++) {
-                more(differences, stems(way, r) - stems(first, r), roles.get(r).name());
+                more(differences, least, stems(way, r) - stems(first, r), roles.get(r).name());
             }
             for (Judged.Cause cause : Judged.Cause.values()) {
-                more(differences, lost(way, cause) - lost(first, cause), "lost to " + name(cause));
+                more(differences, least, lost(way, cause) - lost(first, cause), "lost to " + name(cause));
             }
             lines.add("“" + way.name() + "”: "
                     + (differences.isEmpty()
@@ -204,8 +208,8 @@ public final class ComparisonWords {
         return lines;
     }
 
-    private static void more(List<String> differences, double hundredths, String what) {
-        if (Math.abs(hundredths) >= SOME_STEMS) {
+    private static void more(List<String> differences, double least, double hundredths, String what) {
+        if (Math.abs(hundredths) > least) {
             differences.add(Say.stems(Math.abs(hundredths)) + (hundredths > 0 ? " more " : " fewer ") + what);
         }
     }

@@ -7,12 +7,12 @@ import java.util.List;
 
 /** What each way of growing leaves in a bad, a usual and a good year. */
 final class YearsPicture {
-    static final double WIDTH = 1300;
-    static final double NAMES = 300;
+    static final double WIDTH = 960;
+    static final double NAMES = 230;
     /** Letters of a name for which there is room. */
-    static final int LETTERS = 52;
+    static final int LETTERS = 42;
 
-    private static final double RIGHT = WIDTH - 130;
+    private static final double RIGHT = WIDTH - 150;
     private static final double KEYS = 16;
     private static final double AXIS = 16;
     private static final double ROW = 24;
