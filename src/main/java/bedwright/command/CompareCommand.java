@@ -77,9 +77,10 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--question",
             paramLabel = "QUESTION",
-            description = "Instead of strategies of a file: raising (sown, in trays or both), pinching, nets, caution (bold,"
-                    + " steady, careful), seasons (planned over 1, 4, 16 or 64 possible ones), doubt (in the figures),"
-                    + " bouquets (half to one and a half times the weekly ones), thumb (planned or by rule of thumb).")
+            description =
+                    "Instead of strategies of a file: raising (sown, in trays or both), pinching, nets, caution (bold,"
+                            + " steady, careful), seasons (planned over 1, 4, 16 or 64 possible ones), doubt (in the figures),"
+                            + " bouquets (half to one and a half times the weekly ones), thumb (planned or by rule of thumb).")
     private @Nullable Question question;
 
     @Option(
@@ -202,7 +203,8 @@ final class CompareCommand implements Callable<Integer> {
                     ? new Asked(Question.without(without, season), "without")
                     : new Asked(usual.of(season), usual.name().toLowerCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            String option = usual == null ? "--without" : "--question " + usual.name().toLowerCase(Locale.ROOT);
+            String option =
+                    usual == null ? "--without" : "--question " + usual.name().toLowerCase(Locale.ROOT);
             throw usage(option + ": " + e.getMessage());
         }
     }

@@ -56,20 +56,24 @@ public record OneMore(Strategy strategy, @Nullable Thing thing, String name, dou
                     .nets(List.of(new MoreNet(net.name(), stretch)))
                     .strategy();
             all.add(new OneMore(
-                    more, Thing.NET, net.name(), stretch, written, season.units().one()));
+                    more,
+                    Thing.NET,
+                    net.name(),
+                    stretch,
+                    written,
+                    season.units().one()));
         }
         if (season.stock().bench() > 0) {
-            Strategy more =
-                    changed("200 cells more on the bench").bench(CELLS).strategy();
+            Strategy more = changed("200 cells more on the bench").bench(CELLS).strategy();
             all.add(new OneMore(more, Thing.BENCH, "", CELLS, CELLS, "cell"));
         }
         MoreHours hours = new MoreHours(null, null, HOURS);
         if (!season.labour().own().isEmpty()) {
-            Strategy more =
-                    changed("4 own hours a week more").ownHours(hours).strategy();
+            Strategy more = changed("4 own hours a week more").ownHours(hours).strategy();
             all.add(new OneMore(more, Thing.HOUR, "", HOURS, HOURS, "hour a week"));
         }
-        Strategy hired = changed("4 hours a week more to hire").hiredHours(hours).strategy();
+        Strategy hired =
+                changed("4 hours a week more to hire").hiredHours(hours).strategy();
         all.add(new OneMore(hired, null, "", HOURS, HOURS, "hour a week"));
         if (!season.windbreaks().isEmpty()) {
             Windbreak first = season.windbreaks().getFirst();
@@ -92,9 +96,7 @@ public record OneMore(Strategy strategy, @Nullable Thing thing, String name, dou
 
     /** How much more net or windbreak is tried, m: a round number in the season's units. */
     private static double stretch(Season season) {
-        return season.units() == Units.FEET
-                ? season.units().length().metric(BigDecimal.valueOf(FEET))
-                : METRES;
+        return season.units() == Units.FEET ? season.units().length().metric(BigDecimal.valueOf(FEET)) : METRES;
     }
 
     /** All of them as strategies, behind the season as it stands. */

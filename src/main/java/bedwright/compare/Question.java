@@ -7,7 +7,6 @@ import bedwright.season.Method;
 import bedwright.season.Order;
 import bedwright.season.Season;
 import bedwright.season.Standing;
-import bedwright.season.Stock;
 import bedwright.season.Strategies;
 import bedwright.season.Strategies.Amount;
 import bedwright.season.Strategies.MoreNet;
@@ -123,8 +122,8 @@ public enum Question {
     /** Crops of the pool, none of which stands already, that have a way of each of two sorts. */
     private static List<String> crops(Season season, Predicate<Method> one, Predicate<Method> other, String what) {
         List<String> crops = free(season).stream()
-                .filter(crop ->
-                        crop.methods().stream().anyMatch(one) && crop.methods().stream().anyMatch(other))
+                .filter(crop -> crop.methods().stream().anyMatch(one)
+                        && crop.methods().stream().anyMatch(other))
                 .map(Crop::name)
                 .toList();
         if (crops.isEmpty()) {

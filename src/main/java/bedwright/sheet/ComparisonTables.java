@@ -130,7 +130,7 @@ final class ComparisonTables {
                 .mapToDouble(plan -> plan.stocks().get(stock).most())
                 .average()
                 .orElse(0);
-        return isLength(way.plans().getFirst().stocks().get(stock)) 
+        return isLength(way.plans().getFirst().stocks().get(stock))
                 ? Say.tenth(comparison.season().units().length().of(mean / 1000))
                 : Say.whole(mean);
     }

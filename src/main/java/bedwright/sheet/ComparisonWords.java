@@ -191,7 +191,11 @@ public final class ComparisonWords {
         for (Way way : comparison.ways().subList(1, comparison.ways().size())) {
             List<String> differences = new ArrayList<>();
             for (int r = 0; r < roles.size(); r++) {
-                more(differences, least, stems(way, r) - stems(first, r), roles.get(r).name());
+                more(
+                        differences,
+                        least,
+                        stems(way, r) - stems(first, r),
+                        roles.get(r).name());
             }
             for (Judged.Cause cause : Judged.Cause.values()) {
                 more(differences, least, lost(way, cause) - lost(first, cause), "lost to " + name(cause));
@@ -252,7 +256,8 @@ public final class ComparisonWords {
         lines.add("With so many searches and seasons a true difference of about "
                 + say.money(comparison.ways().stream()
                         .skip(1)
-                        .mapToDouble(way -> Difference.of(way, comparison.first()).findable())
+                        .mapToDouble(
+                                way -> Difference.of(way, comparison.first()).findable())
                         .max()
                         .orElseThrow())
                 + " a season from “" + comparison.first().name()
