@@ -175,7 +175,7 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     /** Not while a plan is written there, whose plantings may have other numbers. */
-    private static boolean append(PlanFolder plans, Plan plan, SeasonLog log, List<String> lines) throws IOException {
+    static boolean append(PlanFolder plans, Plan plan, SeasonLog log, List<String> lines) throws IOException {
         try (HeldFolder held = plans.hold()) {
             if (!plans.read().equals(plan)) {
                 throw new Refusal(

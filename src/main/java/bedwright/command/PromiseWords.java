@@ -1,8 +1,11 @@
 package bedwright.command;
 
+import bedwright.log.Entry;
+import bedwright.log.Understood;
 import bedwright.log.Wish;
 import bedwright.plan.Grains;
 import bedwright.plan.Promises;
+import bedwright.plan.PutInFront;
 import bedwright.plan.ToFill;
 import bedwright.season.KindTree;
 import bedwright.season.Season;
@@ -13,18 +16,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What can be promised, in words and as JSON.
  *
  * @param areGiven whether it is judged over the seasons that the season file gives, since it can draw no others
+ * @param now what the question is asked of
  */
-record PromiseWords(Season season, Promises promises, boolean areGiven) {
+record PromiseWords(Season season, Promises promises, boolean areGiven, PlanNow now) {
     /** In so many seasons of ten. */
     private static final int[] IN_TEN = {9, 8, 5};
 
     /** Whether an order can be filled. */
-    void print(PrintWriter out, Wish wish) {
+    void print(PrintWriter out, Wish wish, PutInFront.@Nullable Result planned) {
         Promises.Answer answer = answer(wish);
         out.println(Words.date(wish.on()) + ", in the week of "
                 + Words.date(season.weekStart(season.weekOf(wish.on()))) + ": "
@@ -39,7 +44,7 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
         out.println();
         out.printf(
                 Locale.ROOT,
-                "%-24s %7s  %-18s %s%n",
+                "%-24s %7s  %-22s  %s%n",
                 "",
                 "wanted",
                 "alone, filled in",
@@ -48,7 +53,7 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
             Promises.Alone alone = answer.lines().get(l);
             out.printf(
                     Locale.ROOT,
-                    "%-24s %7d  %-18s %s%n",
+                    "%-24s %7d  %-22s  %s%n",
                     Wish.spoken(wish.lines().get(l).kind()),
                     wish.lines().get(l).stems(),
                     years(alone.filled()),
@@ -56,8 +61,21 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
         }
         out.println();
         out.println(cost(wish, answer));
+        if (planned != null) {
+            out.println();
+            out.println(plannedAgain(planned));
+        }
         out.println();
         basis(out);
+    }
+
+    private String plannedAgain(PutInFront.Result planned) {
+        double money = Grains.toMoney(season, planned.money());
+        return "Planned again with it in front, it could be filled in "
+                + years(planned.answer().filled()) + "; that changes "
+                + Words.count(planned.changes(), "lot") + " of the plan and brings "
+                + Words.exactMoney(season, Math.abs(money)) + (money < 0 ? " less" : " more")
+                + " in the mean, what the order itself pays not counted.";
     }
 
     private String cost(Wish wish, Promises.Answer answer) {
@@ -117,6 +135,14 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
                         : "Judged over " + promises.seasons()
                                 + " possible seasons that the plan was not made on, in which nothing is sown again or"
                                 + " moved.");
+        if (now.on() != null) {
+            int notes = now.log().inForce().size();
+            out.println("As the season stands on " + Words.date(now.on()) + ", by "
+                    + (notes == 0 ? "the plan, since nothing was noted." : Words.count(notes, "note") + "."));
+        }
+        for (Entry asked : now.undecided()) {
+            out.println("Held as if promised: " + Understood.sentence(now.plan(), asked));
+        }
     }
 
     Promises.Answer answer(Wish wish) {
@@ -175,7 +201,7 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
     }
 
     /** An order's answer for programs. */
-    Map<String, Object> json(Wish wish) {
+    Map<String, Object> json(Wish wish, PutInFront.@Nullable Result planned) {
         Promises.Answer answer = answer(wish);
         Map<String, Object> json = head();
         json.put("day", wish.on().toString());
@@ -194,6 +220,10 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
         if (answer.filled() > 0) {
             json.put("takesFromOthers", Grains.toMoney(season, answer.takings()));
             json.put("hours", answer.work() / Grains.TICKS_AN_HOUR);
+        }
+        if (planned != null) {
+            json.put("filledPlannedAgain", planned.answer().filled());
+            json.put("moneyPlannedAgain", Grains.toMoney(season, planned.money()));
         }
         return json;
     }
@@ -221,6 +251,10 @@ record PromiseWords(Season season, Promises promises, boolean areGiven) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("version", 1);
         json.put("seasons", promises.seasons());
+        if (now.on() != null) {
+            json.put("on", now.on().toString());
+            json.put("notes", now.log().inForce().size());
+        }
         return json;
     }
 

@@ -246,6 +246,9 @@ final class DrawnMoves implements Iterator<Put> {
     private @Nullable Planting lotOf(int stock) {
         int first = facts.firstPlanting(stock);
         int count = facts.firstPlanting(stock + 1) - first;
+        if (count == 0) {
+            return null;
+        }
         Planting last = null;
         for (int i = 0; i < TRIES; i++) {
             Planting planting = layout.planting(first + random.nextInt(count));

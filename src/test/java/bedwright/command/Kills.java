@@ -127,7 +127,7 @@ final class Kills {
         return writer;
     }
 
-    private static ProcessBuilder java(String... arguments) {
+    static ProcessBuilder java(String... arguments) {
         String classes = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),

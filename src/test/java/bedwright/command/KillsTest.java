@@ -19,4 +19,14 @@ class KillsTest {
         assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
                 .isEqualTo(6);
     }
+
+    /** A thousand are killed by the benchmark {@link NoteKills}. */
+    @Test
+    void killedAtAnyMomentNothingIsLostThatWasAcknowledgedAsNoted() throws Exception {
+        NoteKills kills = NoteKills.run(temporary, 3, 12);
+
+        assertThat(kills.lost()).isEmpty();
+        assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(3);
+    }
 }
