@@ -38,8 +38,8 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
         }
         LocalDate day = said == null ? today(plan.season(), log) : SofarCommand.day(plan.season(), said, spec);
         Remaining left = Remaining.holding(plan, log, day);
-        Season season =
-                InForce.facts(left.season(), PossibleSeasons.of(left.season()), false).season();
+        Season season = InForce.facts(left.season(), PossibleSeasons.of(left.season()), false)
+                .season();
         UnderWay underWay = Objects.requireNonNull(season.underWay());
         return new PlanNow(
                 new Plan(plan.version(), season, plan.making(), plan.score(), underWay.inForce()),
@@ -53,7 +53,10 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
         int day = season.dayOf(today);
         return day >= 0 && day < season.days()
                 ? today
-                : log.inForce().stream().map(Entry::on).max(LocalDate::compareTo).orElseThrow();
+                : log.inForce().stream()
+                        .map(Entry::on)
+                        .max(LocalDate::compareTo)
+                        .orElseThrow();
     }
 
     /** First week in which something can be started. */

@@ -108,8 +108,9 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(
             names = "--ask",
             paramLabel = "NAME",
-            description = "With --for: notes the order as asked for by somebody and undecided; until it lapses its stems"
-                    + " are held for them.")
+            description =
+                    "With --for: notes the order as asked for by somebody and undecided; until it lapses its stems"
+                            + " are held for them.")
     private @Nullable String asks;
 
     @Option(
@@ -135,7 +136,8 @@ final class PromiseCommand implements Callable<Integer> {
         if (wish != null && now.on() != null && season.weekOf(wish.on()) < season.firstWeek()) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--for: the week of " + wish.on() + " is over on " + now.on() + ". Name a later day, or another --on.");
+                    "--for: the week of " + wish.on() + " is over on " + now.on()
+                            + ". Name a later day, or another --on.");
         }
         List<Integer> kinds = kinds(KindTree.of(season.roles()));
         boolean areGiven = !season.possible().given().isEmpty();
@@ -144,7 +146,8 @@ final class PromiseCommand implements Callable<Integer> {
         PlanFacts facts = PlanFacts.ofPlan(season, fresh, plan.plantings());
         Promises promises = Promises.of(facts, Outcomes.places(facts, plan.plantings()));
         PromiseWords words = new PromiseWords(season, promises, areGiven, now);
-        PutInFront.Result planned = wish == null || again == null ? null : plannedAgain(now, fresh, promises, wish, words);
+        PutInFront.Result planned =
+                wish == null || again == null ? null : plannedAgain(now, fresh, promises, wish, words);
         PrintWriter out = spec.commandLine().getOut();
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(wish == null ? words.json(kinds) : words.json(wish, planned)));
@@ -190,8 +193,7 @@ final class PromiseCommand implements Callable<Integer> {
                 : now.on() != null ? now.firstOpenWeek() : null;
         if (from != null && words.answer(wish).filled() < NINE_IN_TEN) {
             words.printWays(
-                    out,
-                    ToFill.ways(now.plan(), fresh, promises, season.weekOf(wish.on()), words.lines(wish), from));
+                    out, ToFill.ways(now.plan(), fresh, promises, season.weekOf(wish.on()), words.lines(wish), from));
         }
     }
 
@@ -238,8 +240,7 @@ final class PromiseCommand implements Callable<Integer> {
             out.println("Written to " + plans.log());
         } catch (FaultyNotes e) {
             throw new Refusal(
-                    Exit.USAGE,
-                    "It can't be held: " + e.faults().getFirst().message() + " Nothing was written.");
+                    Exit.USAGE, "It can't be held: " + e.faults().getFirst().message() + " Nothing was written.");
         } catch (IOException e) {
             throw new Refusal(Exit.FILE_TROUBLE, plans.log() + ": " + e.getMessage() + "; nothing was written.");
         }

@@ -54,14 +54,15 @@ public final class PutInFront {
                 ? inForce
                 : new Search(facts, limits).run(inForce).places();
         List<KeptPlanting> plantings = Outcomes.of(facts, found).plantings();
-        Season without = facts.season().begun(
-                Objects.requireNonNull(facts.season().underWay()),
-                facts.season().beds(),
-                facts.season().labour(),
-                facts.season().pool(),
-                facts.season().standing(),
-                remaining.outlets(),
-                facts.season().orders());
+        Season without = facts.season()
+                .begun(
+                        Objects.requireNonNull(facts.season().underWay()),
+                        facts.season().beds(),
+                        facts.season().labour(),
+                        facts.season().pool(),
+                        facts.season().standing(),
+                        remaining.outlets(),
+                        facts.season().orders());
         PlanFacts judged = PlanFacts.ofPlan(without, fresh, plantings);
         Promises promises = Promises.of(judged, Outcomes.places(judged, plantings));
         int changes = 0;

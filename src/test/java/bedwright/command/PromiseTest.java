@@ -75,8 +75,10 @@ class PromiseTest {
 
     @Test
     void withNotesWhatIsLeftIsJudgedOnTheDay() {
-        String before = Ran.of("promise", folder, "--for", "5 Jul: 10 focal", "--on", "1 Jun").out();
-        Ran.of("note", folder, "1", "lost", "all", "frost", "/", "2", "lost", "all", "/", "3", "lost", "all", "--on",
+        String before = Ran.of("promise", folder, "--for", "5 Jul: 10 focal", "--on", "1 Jun")
+                .out();
+        Ran.of(
+                "note", folder, "1", "lost", "all", "frost", "/", "2", "lost", "all", "/", "3", "lost", "all", "--on",
                 "1 Jun", "--yes");
 
         Ran ran = Ran.of("promise", folder, "--for", "5 Jul: 10 focal");
@@ -85,13 +87,22 @@ class PromiseTest {
         assertThat(before).contains("As the season stands on 1 Jun 2027, by the plan, since nothing was noted.");
         assertThat(ran.out()).contains("As the season stands on 1 Jun 2027, by 3 notes.");
         assertThat(ran.out().lines().filter(line -> line.startsWith("focal")).toList())
-                .isNotEqualTo(before.lines().filter(line -> line.startsWith("focal")).toList());
+                .isNotEqualTo(
+                        before.lines().filter(line -> line.startsWith("focal")).toList());
     }
 
     @Test
     void withoutNotesTheDayChangesNothingOfWhatCanBePromised() {
-        assertThat(Ran.of("promise", folder, "--for", "5 Jul: 10 focal", "--on", "1 Jun").out().lines().toList().subList(0, 6))
-                .isEqualTo(Ran.of("promise", folder, "--for", "5 Jul: 10 focal").out().lines().toList().subList(0, 6));
+        assertThat(Ran.of("promise", folder, "--for", "5 Jul: 10 focal", "--on", "1 Jun")
+                        .out()
+                        .lines()
+                        .toList()
+                        .subList(0, 6))
+                .isEqualTo(Ran.of("promise", folder, "--for", "5 Jul: 10 focal")
+                        .out()
+                        .lines()
+                        .toList()
+                        .subList(0, 6));
     }
 
     @Test
@@ -102,7 +113,8 @@ class PromiseTest {
         assertThat(asked.code()).as(asked.err()).isEqualTo(Exit.DONE);
         assertThat(folder.resolve("season.log"))
                 .hasContent("2027-06-01 order-asked Miller until 2027-06-09 for 2027-07-05: 15 focal\n");
-        assertThat(Ran.of("promise", folder, "--on", "9 Jun").out()).contains("Held as if promised: Note 1, ", "Miller");
+        assertThat(Ran.of("promise", folder, "--on", "9 Jun").out())
+                .contains("Held as if promised: Note 1, ", "Miller");
         assertThat(Ran.of("promise", folder, "--on", "10 Jun").out()).doesNotContain("Miller");
     }
 
@@ -118,7 +130,8 @@ class PromiseTest {
 
     @Test
     void anOrderForAWeekThatIsOverIsRefused() {
-        assertThat(Ran.of("promise", folder, "--for", "1 Jun: 5 focal", "--on", "15 Jun").err())
+        assertThat(Ran.of("promise", folder, "--for", "1 Jun: 5 focal", "--on", "15 Jun")
+                        .err())
                 .contains("the week of 2027-06-01 is over on 2027-06-15");
     }
 
@@ -127,7 +140,8 @@ class PromiseTest {
         Ran ran = Ran.of("promise", folder, "--for", "5 Jul: 40 focal", "--on", "20 May", "--again", "0.2");
 
         assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
-        assertThat(ran.out()).contains("Planned again with it in front, it could be filled in ", "what the order itself pays");
+        assertThat(ran.out())
+                .contains("Planned again with it in front, it could be filled in ", "what the order itself pays");
     }
 
     @ParameterizedTest
