@@ -46,6 +46,16 @@ class LauncherTest {
         assertThat(run.out()).endsWith("<-jar><" + jar + "><plan><two words><><*>");
     }
 
+    /** What answers within seconds does without the slower of the two compilers, what searches does not. */
+    @Test
+    void onlyQuickCommandsGoWithoutTheSecondCompiler() throws Exception {
+        Map<String, String> java = Map.of("BEDWRIGHT_JAVA", jdk("jdk", "21").toString());
+
+        assertThat(run(launcher, java, "why", "plans/demo-farm", "14").out()).contains("<-XX:TieredStopAtLevel=1>");
+        assertThat(run(launcher, java, "plan", "why").out()).doesNotContain("Tiered");
+        assertThat(run(launcher, java).out()).doesNotContain("Tiered");
+    }
+
     @Test
     void theExitCodeIsTheProgramsOwn() throws Exception {
         assertThat(run(launcher, Map.of("BEDWRIGHT_JAVA", jdk("jdk", "21").toString()))

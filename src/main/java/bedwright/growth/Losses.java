@@ -9,6 +9,7 @@ import bedwright.season.Pest;
 import bedwright.season.Site;
 import bedwright.season.Stock;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /** What is lost of a planting on the way, as shares surviving (season model, section 4). */
@@ -234,7 +235,16 @@ final class Losses {
 
     /** Shares that storms leave by week of the season. */
     double[] storms(PossibleSeason season, Development development) {
-        return season.normal() ? usualStorms(development) : gusts(season, development);
+        return storms(season, development, world.weeks - 1);
+    }
+
+    /**
+     * Likewise, as far as is asked for.
+     *
+     * @param last the last week that is asked for; of later ones nothing is told in the normal season
+     */
+    double[] storms(PossibleSeason season, Development development, int last) {
+        return season.normal() ? usualStorms(development, last) : gusts(season, development);
     }
 
     private double[] gusts(PossibleSeason season, Development development) {
@@ -266,38 +276,52 @@ final class Losses {
         return new Blown(height(development, gust.day()), speed, flat, stand.standsUp());
     }
 
-    private double[] usualStorms(Development development) {
+    private double[] usualStorms(Development development, int last) {
         double[] left = new double[world.weeks];
+        List<Site.StormSide> sides = world.season.site().storms();
+        double[] flattened = new double[sides.size()];
+        double of = Double.NaN;
         double sum = 0;
-        for (int w = 0; w < left.length; w++) {
-            double loss = usualLoss(development, w);
+        for (int w = 0; w < left.length && w <= last; w++) {
+            double half = feared(development, w);
+            double loss = 0;
+            if (half != Double.POSITIVE_INFINITY) {
+                // Full grown it is as easily laid flat week after week.
+                if (half != of) {
+                    Arrays.fill(flattened, Double.NaN);
+                    of = half;
+                }
+                loss = usualLoss(sides, flattened, half, 7 * w + 3);
+            }
             left[w] = Math.exp(-(sum + loss * 4 / 7));
             sum += loss;
         }
         return left;
     }
 
-    private double usualLoss(Development development, int week) {
+    /** Gust that lays half of it flat in a week, m/s; infinite in weeks in which it has nothing to fear. */
+    private double feared(Development development, int week) {
         int day = 7 * week + 3;
-        if (development.emergence == Development.NEVER
-                || week < Math.floorDiv(development.emergence, 7)
-                || day <= grown.noted.storms()) {
-            return 0;
-        }
-        double half = half(development, day);
-        if (half == Double.POSITIVE_INFINITY) {
-            return 0;
-        }
+        return development.emergence == Development.NEVER
+                        || week < Math.floorDiv(development.emergence, 7)
+                        || day <= grown.noted.storms()
+                ? Double.POSITIVE_INFINITY
+                : half(development, day);
+    }
+
+    /** @param flattened expected share laid flat by a gust of each side; not a number where it is not known yet */
+    private double usualLoss(List<Site.StormSide> sides, double[] flattened, double half, int day) {
         Crop.Stand stand = grown.crop.stand();
         double loss = 0;
-        for (int s = 0; s < world.season.site().storms().size(); s++) {
-            Site.StormSide side = world.season.site().storms().get(s);
+        for (int s = 0; s < sides.size(); s++) {
+            Site.StormSide side = sides.get(s);
             double rate = side.gustsAWeek().get(world.climate.month(day));
             if (rate > 0) {
-                loss += rate
-                        * Gusts.expectedFlattened(
-                                side.mode(), side.scale(), bed.gusts().get(s), half, stand.spread())
-                        * (1 - stand.standsUp());
+                if (Double.isNaN(flattened[s])) {
+                    flattened[s] = Gusts.expectedFlattened(
+                            side.mode(), side.scale(), bed.gusts().get(s), half, stand.spread());
+                }
+                loss += rate * flattened[s] * (1 - stand.standsUp());
             }
         }
         return loss;

@@ -8,7 +8,6 @@ import bedwright.season.Standing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** The figures of one place, shared by all places in exactly equal beds. Fields as in {@link ProspectTable}. */
 final class Row {
@@ -219,14 +218,17 @@ final class Row {
         if (all == 0) {
             return byWeek;
         }
-        double @Nullable [] storms = null;
+        double[] shares = new double[world.weeks];
+        int last = -1;
         for (int w = Math.max(0, Math.floorDiv(development.firstCut, 7)); w < world.weeks; w++) {
-            double share = grown.shareIn(k, w);
+            shares[w] = grown.shareIn(k, w);
+            last = shares[w] == 0 ? last : w;
+        }
+        double[] storms = last < 0 ? shares : losses.storms(season, development, last);
+        for (int w = 0; w <= last; w++) {
+            double share = shares[w];
             if (share == 0) {
                 continue;
-            }
-            if (storms == null) {
-                storms = losses.storms(season, development);
             }
             double left = all * share * storms[w] * losses.autumn(season, development, w);
             for (int p = 0; p < pests; p++) {

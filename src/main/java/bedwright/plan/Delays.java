@@ -21,9 +21,11 @@ public final class Delays {
     private Delays(PlanFacts facts, int[] places) {
         this.facts = facts;
         this.score = new SeasonScore(facts);
-        for (int p = 0; p < places.length; p++) {
-            score.settle(p, facts.isFixed(p) ? facts.fixedPlace[p] : places[p]);
+        int[] all = places.clone();
+        for (int p = 0; p < all.length; p++) {
+            all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
         }
+        score.settleAll(all);
     }
 
     /**

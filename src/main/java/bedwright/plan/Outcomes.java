@@ -33,9 +33,7 @@ public final class Outcomes {
         this.score = new SeasonScore(facts);
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
-        for (int p = 0; p < places.length; p++) {
-            score.settle(p, places[p]);
-        }
+        score.settleAll(places);
     }
 
     /**

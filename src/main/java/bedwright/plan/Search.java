@@ -93,8 +93,8 @@ public final class Search {
             int[] all = places.clone();
             for (int p = 0; p < all.length; p++) {
                 all[p] = facts.isFixed(p) ? facts.fixedPlace[p] : all[p];
-                score.settle(p, all[p]);
             }
+            score.settleAll(all);
             return new Found(all, score.hard(), score.medium(), score.soft());
         }
 

@@ -127,6 +127,20 @@ final class SeasonScore {
         place[planting] = to;
     }
 
+    /** Puts all plantings where they are for good, in one go: much quicker than one by one. */
+    void settleAll(int[] to) {
+        for (int p = 0; p < to.length; p++) {
+            if (place[p] != to[p]) {
+                put(p, to[p]);
+            }
+        }
+        ask();
+        take();
+        for (int p = 0; p < to.length; p++) {
+            moved(p, to[p]);
+        }
+    }
+
     /** Puts a planting elsewhere for good. */
     void settle(int planting, int to) {
         if (place[planting] == to) {

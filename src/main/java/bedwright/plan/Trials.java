@@ -34,8 +34,8 @@ public final class Trials {
         this.score = new SeasonScore(facts);
         for (int p = 0; p < places.length; p++) {
             this.places[p] = facts.isFixed(p) && !exactly ? facts.fixedPlace[p] : places[p];
-            score.settle(p, this.places[p]);
         }
+        score.settleAll(this.places);
         this.outcome = Outcomes.exactly(facts, this.places);
         this.bill = Bill.of(score, outcome);
     }

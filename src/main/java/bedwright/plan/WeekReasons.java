@@ -4,10 +4,13 @@ import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
+import bedwright.season.Crop;
 import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.season.Standing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -73,8 +76,12 @@ public record WeekReasons(
     private static Set<Spot> givers(Season season, int week, int node) {
         Sampling known = season.possible();
         Season normal = season.with(new Sampling(1, known.seed(), known.doubt(), List.of()));
-        ProspectTable table = ProspectTable.of(normal, PossibleSeasons.of(normal));
         KindTree kinds = KindTree.of(season.roles());
+        List<PossibleSeason> one = PossibleSeasons.of(normal);
+        // What stands in a season under way may be grown on in more ways than a spot tells.
+        ProspectTable table = season.underWay() == null
+                ? ProspectTable.at(normal, one, candidates(season, kinds, week, node))
+                : ProspectTable.of(normal, one);
         Set<Spot> spots = new HashSet<>();
         for (int place = 0; place < table.places(); place++) {
             int row = table.row(place);
@@ -82,6 +89,33 @@ public record WeekReasons(
                 if (Math.abs(table.blockWeek(row, b) - week) <= 1 && isWithin(kinds, table.blockNode(row, b), node)) {
                     spots.add(table.spot(place));
                     break;
+                }
+            }
+        }
+        return spots;
+    }
+
+    /** All spots of ways that give stems of a kind, begun no later than the week after one. */
+    private static Set<Spot> candidates(Season season, KindTree kinds, int week, int node) {
+        Set<Spot> spots = new HashSet<>();
+        int pool = season.pool().size();
+        for (int stock = 0; stock < pool + season.standing().size(); stock++) {
+            Standing standing = stock < pool ? null : season.standing().get(stock - pool);
+            String name = standing == null ? season.pool().get(stock).crop() : standing.crop();
+            LocalDate sown = standing == null ? null : standing.sown();
+            int from = sown == null ? 0 : Math.min(0, season.weekOf(sown));
+            Crop crop = season.crops().stream()
+                    .filter(one -> one.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+            for (int method = 0; method < crop.methods().size(); method++) {
+                List<Crop.KindShare> own = crop.methods().get(method).kinds();
+                boolean gives = (own == null ? crop.kinds() : own)
+                        .stream().anyMatch(kind -> isWithin(kinds, kinds.node(kind.kind()), node));
+                for (int w = from; gives && w < season.weeks() && w <= week + 1; w++) {
+                    for (int bed = 0; bed < season.allBeds().size(); bed++) {
+                        spots.add(new Spot(stock, bed, w, method));
+                    }
                 }
             }
         }
