@@ -3,14 +3,17 @@ package bedwright.sheet;
 import java.util.List;
 
 /**
- * How closely a week's sheet has to be printed so that it fits a page of A4 and of Letter: the widest letters that do.
- * Reckoned by counting letters; the sizes are those of the template's classes close0 to close4.
+ * How a week's sheet is printed on A4 and Letter: in the widest letters that fit one page, but none below 7 points; where
+ * even those do not fit, what to cut and what to do have a page each. Reckoned by counting letters; the sizes are those of
+ * the template's classes close0 to close4.
  */
 final class PrintRoom {
+    /** The first of those that take two pages. */
+    static final int TWO_PAGES = 3;
     /** Letters of a table on a line of 198 mm. */
-    private static final int[] LETTERS = {122, 138, 154, 172, 188};
+    private static final int[] LETTERS = {122, 138, 147, 128, 143};
     /** Lines of a table on a page of 267 mm. */
-    private static final double[] LINES = {66, 76, 90, 102, 112};
+    private static final double[] LINES = {66, 76, 86, 69, 83};
     /** Lines that a heading with its heads of columns takes. */
     private static final double HEADING = 3.2;
     /** Lines for the week's name and the last words. */
@@ -20,15 +23,27 @@ final class PrintRoom {
     /** Share of the width that one of two tables side by side has. */
     private static final double BESIDE = 0.5;
 
+    /** Letters of a column that is broken between words rather than let the last one have no room. */
+    private static final int BROKEN = 22;
+    /** Number of that column in what is to be done. */
+    private static final int LEFT_A_WEEK = 3;
+
     private PrintRoom() {}
 
     static int density(List<String> first, List<WeekPage.Part> parts) {
-        for (int d = 0; d < LETTERS.length - 1; d++) {
+        for (int d = 0; d < TWO_PAGES; d++) {
             if (lines(first, parts, LETTERS[d]) <= LINES[d]) {
                 return d;
             }
         }
-        return LETTERS.length - 1;
+        List<WeekPage.Part> work = parts.stream()
+                .filter(part -> part.id().equals("do") || part.id().equals("watch"))
+                .toList();
+        List<WeekPage.Part> stems =
+                parts.stream().filter(part -> !work.contains(part)).toList();
+        int d = TWO_PAGES;
+        boolean fits = lines(first, stems, LETTERS[d]) <= LINES[d] && lines(List.of(), work, LETTERS[d]) <= LINES[d];
+        return fits ? d : d + 1;
     }
 
     private static double lines(List<String> first, List<WeekPage.Part> parts, int letters) {
@@ -61,7 +76,8 @@ final class PrintRoom {
                     .max()
                     .orElse(0);
             int head = table.columns().get(c).head().length();
-            taken += Math.max(widest, Math.min(head, 9)) + MARGIN;
+            int needs = Math.max(widest, Math.min(head, 9));
+            taken += (table.id().startsWith("do-") && c == LEFT_A_WEEK ? Math.min(needs, BROKEN) : needs) + MARGIN;
         }
         double room = Math.max(20, letters - taken);
         double lines = table.totals().size();

@@ -11,7 +11,7 @@ import java.util.List;
  * @param first what is to be known first
  * @param parts tables under headings
  * @param last what is said at the end
- * @param density how closely it has to be printed so that it stays one page: 0 to 4
+ * @param density how it is printed, see {@link PrintRoom}: 0 to 2 on one page, ever closer, 3 and 4 on two
  */
 public record WeekPage(
         int week, String heading, String season, List<String> first, List<Part> parts, List<String> last, int density) {
@@ -20,6 +20,11 @@ public record WeekPage(
         first = List.copyOf(first);
         parts = List.copyOf(parts);
         last = List.copyOf(last);
+    }
+
+    /** Whether what is to be done begins a page of its own on paper. */
+    public boolean isOnTwoPages() {
+        return density >= PrintRoom.TWO_PAGES;
     }
 
     /**

@@ -41,7 +41,7 @@ public final class WeekSheets {
         this.words = new JobWords(season);
     }
 
-    /** The sheets of some weeks as one page of HTML, which prints a week a page. */
+    /** The sheets of some weeks as one page of HTML, which prints each week on a page or two of its own. */
     public String html(List<Integer> weeks) {
         StringOutput out = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)

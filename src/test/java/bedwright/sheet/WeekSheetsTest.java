@@ -11,6 +11,8 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -188,5 +190,34 @@ class WeekSheetsTest {
         WeekSheets sheets = new WeekSheets(facts, delays(facts));
         String html = sheets.html(sheets.weeks());
         assertThat(html).doesNotContain("<script>alert").doesNotContain("<img ");
+    }
+
+    /** Readable in the field: common practice, no source. */
+    @Test
+    void nothingIsPrintedSmallerThanSevenPoints() {
+        SheetFacts facts = week("demo-farm").facts();
+        String html = new WeekSheets(facts, delays(facts)).html(List.of(0));
+        Matcher sizes = Pattern.compile("font-size:([0-9.]+)pt").matcher(html);
+
+        List<Double> points = new ArrayList<>();
+        while (sizes.find()) {
+            points.add(Double.valueOf(sizes.group(1)));
+        }
+
+        assertThat(points).hasSizeGreaterThan(5).allMatch(size -> size >= 7);
+    }
+
+    @Test
+    void aFullWeekHasWhatToDoOnAPageOfItsOwnAndSaysSo() {
+        SheetFacts facts = week("demo-farm").facts();
+        WeekSheets sheets = new WeekSheets(facts, delays(facts));
+        List<Integer> full = sheets.weeks().stream()
+                .filter(week -> sheets.page(week).isOnTwoPages())
+                .toList();
+
+        assertThat(full).isNotEmpty();
+        assertThat(sheets.html(full.subList(0, 1)))
+                .contains("what to cut on the first page, what to do on the next", "class=\"again\"");
+        assertThat(sheets.html(List.of(sheets.weeks().getFirst()))).doesNotContain("class=\"again\"");
     }
 }
