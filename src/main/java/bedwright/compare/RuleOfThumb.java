@@ -91,22 +91,11 @@ public final class RuleOfThumb {
         }
     }
 
-    private Crop crop(int stock) {
-        int pool = season.pool().size();
-        String name = stock < pool
-                ? season.pool().get(stock).crop()
-                : season.standing().get(stock - pool).crop();
-        return season.crops().stream()
-                .filter(crop -> crop.name().equals(name))
-                .findFirst()
-                .orElseThrow();
-    }
-
     /** The weeks in which a crop is sown by its usual method. */
     private List<Sowing> sowings(int stock) {
         int method = usualMethod(stock);
         List<Integer> weeks = offeredWeeks(stock, method);
-        Crop crop = crop(stock);
+        Crop crop = season.cropOf(stock);
         Method way = crop.methods().get(method);
         int toTheBed = way.start() == Method.Start.TRAY ? way.trayWeeks() : 0;
         List<Sowing> sowings = new ArrayList<>();
@@ -178,7 +167,7 @@ public final class RuleOfThumb {
 
     /** One lot more, if what is asked for in its weeks calls for it and a bed takes it. */
     private boolean sowOne(Sowing sowing, int planting) {
-        for (int bed : beds(crop(sowing.stock))) {
+        for (int bed : beds(season.cropOf(sowing.stock))) {
             int place = table.find(sowing.stock, bed, sowing.week, sowing.method);
             if (place < 0) {
                 continue;

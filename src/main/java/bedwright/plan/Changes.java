@@ -1,6 +1,7 @@
 package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
+import bedwright.season.Standing;
 import bedwright.season.ChangePrices;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
@@ -87,11 +88,11 @@ final class Changes {
      */
     private int firstWeek(int place, boolean isClearing) {
         int stock = table.stock(place);
-        int pool = season.pool().size();
-        if (stock < pool || season.standing().get(stock - pool).past() == null) {
+        Standing stands = season.standingOf(stock);
+        if (stands == null || stands.past() == null) {
             return table.sowWeek(place);
         }
-        if (season.standing().get(stock - pool).isInTray()) {
+        if (stands.isInTray()) {
             return table.sowWeek(place) + facts.weeksToTheBed(stock, table.method(place));
         }
         return isClearing ? table.heldTo(table.row(place)) - 1 : season.firstWeek();

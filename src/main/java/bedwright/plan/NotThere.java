@@ -4,6 +4,7 @@ import bedwright.climate.PossibleSeason;
 import bedwright.growth.Barred;
 import bedwright.growth.Barring;
 import bedwright.growth.Spot;
+import bedwright.season.Standing;
 import bedwright.season.Crop;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
@@ -58,25 +59,19 @@ public record NotThere(
 
     private static List<Spot> spots(Season season, Crop crop, int bed, int week) {
         List<Spot> inOrder = new ArrayList<>();
-        int pool = season.pool().size();
-        for (int stock = 0; stock < pool + season.standing().size(); stock++) {
-            boolean isFixed = stock >= pool && isInTheGround(season, stock - pool);
-            String name = stock < pool
-                    ? season.pool().get(stock).crop()
-                    : season.standing().get(stock - pool).crop();
-            for (int method = 0;
-                    name.equals(crop.name())
-                            && !isFixed
-                            && method < crop.methods().size();
-                    method++) {
+        for (int stock = 0; stock < season.pool().size() + season.standing().size(); stock++) {
+            Standing stands = season.standingOf(stock);
+            if (!season.cropOf(stock).equals(crop) || (stands != null && isInTheGround(stands))) {
+                continue;
+            }
+            for (int method = 0; method < crop.methods().size(); method++) {
                 inOrder.add(new Spot(stock, bed, week, method));
             }
         }
         return inOrder;
     }
 
-    private static boolean isInTheGround(Season season, int standing) {
-        var one = season.standing().get(standing);
+    private static boolean isInTheGround(Standing one) {
         return one.isWritten() || one.clock() != null || one.sown() != null;
     }
 }

@@ -4,6 +4,7 @@ import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
 import bedwright.plan.Outcome.Broken;
 import bedwright.plan.Outcome.StockUse;
+import bedwright.season.Crop;
 import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
@@ -102,26 +103,19 @@ public final class Outcomes {
      */
     public static Spot spot(Season season, KeptPlanting planting) {
         int stock = stock(season, planting);
-        String cropName = stock < 0
-                ? ""
-                : stock < season.pool().size()
-                        ? season.pool().get(stock).crop()
-                        : season.standing().get(stock - season.pool().size()).crop();
+        Crop crop = stock < 0 ? null : season.cropOf(stock);
         int bed = season.allBeds().stream()
                 .filter(one -> one.name().equals(planting.bed()))
                 .mapToInt(Bed::index)
                 .findFirst()
                 .orElse(-1);
-        List<Method> methods = season.crops().stream()
-                .filter(crop -> crop.name().equals(cropName))
-                .flatMap(crop -> crop.methods().stream())
-                .toList();
+        List<Method> methods = crop == null ? List.of() : crop.methods();
         int method = methods.stream().map(Method::name).toList().indexOf(planting.method());
-        if (bed < 0 || method < 0 || !cropName.equals(planting.crop())) {
+        if (crop == null || bed < 0 || method < 0 || !crop.name().equals(planting.crop())) {
             throw noSuchPlace(planting);
         }
-        boolean isInTray = stock >= season.pool().size()
-                && season.standing().get(stock - season.pool().size()).isInTray();
+        Standing stands = season.standingOf(stock);
+        boolean isInTray = stands != null && stands.isInTray();
         LocalDate out = isInTray ? planting.out() : null;
         LocalDate until = planting.until();
         int week = out == null
@@ -260,7 +254,7 @@ public final class Outcomes {
         int pool = season.pool().size();
         boolean standing = stock >= pool;
         var crop = season.crops().get(facts.cropOf[stock]);
-        Standing stood = standing ? season.standing().get(stock - pool) : null;
+        Standing stood = season.standingOf(stock);
         int plants = stood == null ? season.pool().get(stock).plants() * lots.size() : stood.plants();
         int week = facts.table().sowWeek(place);
         int method = facts.table().method(place);

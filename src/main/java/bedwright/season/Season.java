@@ -316,4 +316,19 @@ public record Season(
                 changes,
                 underWay);
     }
+
+    /** What stands already of a stock of equal plantings: the pool's entries are numbered first; null for one of those. */
+    public @Nullable Standing standingOf(int stock) {
+        return stock < pool.size() ? null : standing.get(stock - pool.size());
+    }
+
+    /** The crop of a stock, so numbered. */
+    public Crop cropOf(int stock) {
+        Standing stood = standingOf(stock);
+        String name = stood == null ? pool.get(stock).crop() : stood.crop();
+        return crops.stream()
+                .filter(crop -> crop.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
 }

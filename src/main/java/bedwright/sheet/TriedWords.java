@@ -99,20 +99,12 @@ final class TriedWords {
     }
 
     Crop crop(int stock) {
-        int pool = season.pool().size();
-        String name = stock < pool
-                ? season.pool().get(stock).crop()
-                : season.standing().get(stock - pool).crop();
-        return season.crops().stream()
-                .filter(crop -> crop.name().equals(name))
-                .findFirst()
-                .orElseThrow();
+        return season.cropOf(stock);
     }
 
     /** The name of what stands, or the crop. */
     String name(int stock) {
-        int pool = season.pool().size();
-        Standing standing = stock < pool ? null : season.standing().get(stock - pool);
+        Standing standing = season.standingOf(stock);
         return standing != null && standing.name() != null
                 ? standing.name()
                 : crop(stock).name();

@@ -1,8 +1,8 @@
 package bedwright.file;
 
 import static bedwright.file.Expected.at;
+import static bedwright.file.Expected.file;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -19,16 +19,8 @@ class BrokenJsonTest {
     @MethodSource({"files", "numbers", "marks", "texts"})
     void saysWhereItBreaksAndWhy(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
-        byte[] bytes = Resources.bytes(file);
 
-        assertThatExceptionOfType(FaultyFile.class)
-                .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(
-                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
-    }
-
-    private static Arguments file(String name, Expected... expected) {
-        return Arguments.of(name, List.of(expected));
+        Expected.assertRefused(file, SeasonFile::parse, expected);
     }
 
     static Stream<Arguments> files() {

@@ -1,10 +1,14 @@
 package bedwright.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.params.provider.Arguments;
 
 /**
  * A fault that a test expects.
@@ -31,6 +35,19 @@ record Expected(String at, String path, List<String> words) {
         String before = text.substring(0, found + mark);
         int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
         return new Place(line, before.length() - before.lastIndexOf('\n'));
+    }
+
+    /** A parameter of a test: a file and all that is at fault in it. */
+    static Arguments file(String name, Expected... expected) {
+        return Arguments.of(name, List.of(expected));
+    }
+
+    /** Asserts that a file is refused for these faults and no others: see the other form. */
+    static void assertRefused(String file, BiConsumer<String, byte[]> parse, List<Expected> expected) {
+        byte[] bytes = Resources.bytes(file);
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> parse.accept(file, bytes))
+                .satisfies(e -> assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
     }
 
     /** Asserts that these are all faults, each where and as expected, in order of place. */

@@ -1,10 +1,10 @@
 package bedwright.file;
 
 import static bedwright.file.Expected.at;
+import static bedwright.file.Expected.file;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -18,16 +18,8 @@ class FaultyPlansTest {
     @MethodSource({"files", "plantings"})
     void tellsAllFaultsAtTheirPlaces(String name, List<Expected> expected) {
         String file = "faulty-plans/" + name + ".json";
-        byte[] bytes = Resources.bytes(file);
 
-        assertThatExceptionOfType(FaultyFile.class)
-                .isThrownBy(() -> PlanFile.parse(file, bytes))
-                .satisfies(
-                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
-    }
-
-    private static Arguments file(String name, Expected... expected) {
-        return Arguments.of(name, List.of(expected));
+        Expected.assertRefused(file, PlanFile::parse, expected);
     }
 
     static Stream<Arguments> files() {

@@ -1,9 +1,8 @@
 package bedwright.file;
 
 import static bedwright.file.Expected.at;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static bedwright.file.Expected.file;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,16 +15,8 @@ class FaultySeasonsTest {
     @MethodSource({"shapes", "keys", "sorts", "values", "numbers", "fromTheBook"})
     void tellsAllFaultsAtTheirPlaces(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
-        byte[] bytes = Resources.bytes(file);
 
-        assertThatExceptionOfType(FaultyFile.class)
-                .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(
-                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
-    }
-
-    private static Arguments file(String name, Expected... expected) {
-        return Arguments.of(name, List.of(expected));
+        Expected.assertRefused(file, SeasonFile::parse, expected);
     }
 
     static Stream<Arguments> shapes() {

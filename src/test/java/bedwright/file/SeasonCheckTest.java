@@ -1,10 +1,9 @@
 package bedwright.file;
 
 import static bedwright.file.Expected.at;
+import static bedwright.file.Expected.file;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,16 +22,8 @@ class SeasonCheckTest {
     @MethodSource({"names", "figures", "times"})
     void tellsAllFlawsAtTheirPlaces(String name, List<Expected> expected) {
         String file = "faulty/" + name + ".json";
-        byte[] bytes = Resources.bytes(file);
 
-        assertThatExceptionOfType(FaultyFile.class)
-                .isThrownBy(() -> SeasonFile.parse(file, bytes))
-                .satisfies(
-                        e -> Expected.assertAll(file, new String(bytes, StandardCharsets.UTF_8), e.faults(), expected));
-    }
-
-    private static Arguments file(String name, Expected... expected) {
-        return Arguments.of(name, List.of(expected));
+        Expected.assertRefused(file, SeasonFile::parse, expected);
     }
 
     /** It is served by nobody, which is allowed: so it is told, but no fault. */
