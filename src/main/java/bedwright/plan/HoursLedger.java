@@ -255,6 +255,16 @@ final class HoursLedger {
         return work[week];
     }
 
+    /** All work of a week, ticks, summed over the seasons. */
+    double allWork(int week) {
+        return (double) seasons * work[week] + movingSum[week];
+    }
+
+    /** Cutting of a week, likewise. */
+    double cuttingWork(int week) {
+        return cuttingSum[week];
+    }
+
     /** Ticks beyond a week's hours, summed over the seasons. */
     long over(int week) {
         return over[week];
