@@ -9,6 +9,7 @@ import bedwright.season.Strategies.Amount;
 import bedwright.season.Strategies.MoreBeds;
 import bedwright.season.Strategies.MoreNet;
 import bedwright.season.Strategies.Strategy;
+import bedwright.season.Unit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -63,6 +64,7 @@ final class AmountCheck {
 
     private void beds(String path, List<MoreBeds> beds) {
         List<String> names = season.beds().stream().map(BedBlock::name).toList();
+        Unit unit = season.units().length();
         once(path + "/beds", beds.stream().map(MoreBeds::beds).toList(), "beds");
         for (int i = 0; i < beds.size(); i++) {
             String at = path + "/beds/" + i;
@@ -86,9 +88,10 @@ final class AmountCheck {
                 if (length < SHORTEST || length > LONGEST) {
                     flaws.add(
                             at + "/metres",
-                            "Then a bed " + Words.quoted(b.name()) + ", now " + Words.number(b.length())
-                                    + " m long, would have " + Words.number(length)
-                                    + " m; it has to have between 0.5 and 2000 m.");
+                            "Then a bed " + Words.quoted(b.name()) + ", now " + Words.measured(b.length(), unit)
+                                    + " long, would have " + Words.measured(length, unit)
+                                    + "; it has to have between " + Words.number(unit.least(SHORTEST)) + " and "
+                                    + Words.number(unit.most(LONGEST)) + " " + unit.symbol() + ".");
                 }
             });
         }

@@ -5,6 +5,7 @@ import bedwright.season.Crop;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.Unit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -55,11 +56,11 @@ final class StandingRoom {
             List<String> others = told.getOrDefault(bed, List.of());
             flaws.add(
                     "/standing/" + i + "/plants",
-                    "When the season begins " + metres(metres) + " of this one stand in " + Words.quoted(bed)
+                    "When the season begins " + length(metres) + " of this one stand in " + Words.quoted(bed)
                             + (others.isEmpty()
                                     ? ""
-                                    : ", beside " + String.join(" and ", others) + ": together " + metres(sum))
-                            + ", but the bed has " + metres(length)
+                                    : ", beside " + String.join(" and ", others) + ": together " + length(sum))
+                            + ", but the bed has " + length(length)
                             + ". Give fewer plants, another bed, or the spacing and rows in which they really stand.",
                     "/starts",
                     "/beds/*/name",
@@ -72,15 +73,17 @@ final class StandingRoom {
                     "/crops/*/methods/*/spacing",
                     "/crops/*/methods/*/rows");
         }
-        told.computeIfAbsent(bed, b -> new ArrayList<>()).add(metres(metres) + " of " + Words.quoted(name(standing)));
+        told.computeIfAbsent(bed, b -> new ArrayList<>()).add(length(metres) + " of " + Words.quoted(name(standing)));
     }
 
     private static String name(Standing standing) {
         return standing.name() == null ? standing.crop() : standing.name();
     }
 
-    private static String metres(double metres) {
-        return Words.number(Math.round(metres * 100) / 100.0) + " m";
+    /** A length in the file's units, to a hundredth. */
+    private String length(double metres) {
+        Unit unit = season.units().length();
+        return Words.number(Math.round(unit.of(metres) * 100) / 100.0) + " " + unit.symbol();
     }
 
     /** Its method; where stems are written out and none is named, the crop's first. */

@@ -127,6 +127,22 @@ class InFeetTest {
     }
 
     @Test
+    void aBedThatIsTooFullIsToldInFeet() {
+        Season metres = SeasonFile.read(Path.of("problems", "demo-farm.json"));
+        String feet = new String(SeasonFile.bytes(metres.with(Units.FEET)), StandardCharsets.UTF_8);
+        String tooMany = feet.replaceFirst("(\"Peonies\"(?s:.*?)\"plants\": )60", "$16000");
+
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> parse(tooMany))
+                .satisfies(e -> assertThat(e.faults())
+                        .singleElement()
+                        .extracting(Fault::message)
+                        .asString()
+                        .contains("When the season begins ", " ft of this one stand in \"Meadow4\"")
+                        .doesNotContain(" m of"));
+    }
+
+    @Test
     void whatIsWrittenIsAsShortAsWhatWasRead() {
         String written = new String(SeasonFile.bytes(parse(FEET)), StandardCharsets.UTF_8);
 
