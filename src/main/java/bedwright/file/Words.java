@@ -45,7 +45,7 @@ final class Words {
             throw new IllegalArgumentException("A file cannot hold the number " + value);
         }
         double size = Math.abs(value);
-        if (size == 0 || size >= 1e-7 && size < 1e15) {
+        if (size == 0 || size >= 1e-7 && size < 1e17) {
             String text = new BigDecimal(Double.toString(value)).toPlainString();
             String plain = text.contains(".") ? text.replaceFirst("\\.?0+$", "") : text;
             return 1 / value == Double.NEGATIVE_INFINITY ? "-0.0" : plain;
