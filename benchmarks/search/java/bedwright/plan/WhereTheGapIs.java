@@ -32,8 +32,7 @@ final class WhereTheGapIs {
         Season season = kept.season();
         facts = PlanFacts.of(season, PossibleSeasons.of(season));
         relaxed = new Relaxation(facts);
-        prices = PriceLists.of(
-                facts, PriceFile.read(folder.resolve("prices.json"), season, facts.seasonCount));
+        prices = PriceLists.of(facts, PriceFile.read(folder.resolve("prices.json"), season, facts.seasonCount));
         places = Outcomes.places(facts, kept.plantings());
         score = new SeasonScore(facts);
         for (int p = 0; p < places.length; p++) {
@@ -71,7 +70,8 @@ final class WhereTheGapIs {
                             * (facts.shelves.get(each).holds() - score.room().used(each, w)))
                     .sum();
             double worth = IntStream.range(0, facts.weeks)
-                    .mapToDouble(w -> bound.ofShelf(each, w) * facts.shelves.get(each).holds())
+                    .mapToDouble(w ->
+                            bound.ofShelf(each, w) * facts.shelves.get(each).holds())
                     .sum();
             say(facts.shelves.get(shelf).name() + " unused (below 0: more bought)", unused, worth);
         }
@@ -96,11 +96,14 @@ final class WhereTheGapIs {
     private void lots() {
         double[] shortOf = IntStream.range(0, places.length)
                 .filter(p -> places[p] >= 0 && !facts.isFixed(p))
-                .mapToDouble(p -> weeksOfBed(places[p], bound.weeksOfBed(facts.table.bed(places[p])))
-                        - bound.brings(places[p]))
+                .mapToDouble(p ->
+                        weeksOfBed(places[p], bound.weeksOfBed(facts.table.bed(places[p]))) - bound.brings(places[p]))
                 .sorted()
                 .toArray();
-        say("places of " + shortOf.length + " lots (the worst of them)", Arrays.stream(shortOf).sum(), shortOf[shortOf.length - 1]);
+        say(
+                "places of " + shortOf.length + " lots (the worst of them)",
+                Arrays.stream(shortOf).sum(),
+                shortOf[shortOf.length - 1]);
     }
 
     private void beds() {
@@ -109,7 +112,8 @@ final class WhereTheGapIs {
         for (int bed = 0; bed < facts.bench; bed++) {
             double[] each = bound.weeksOfBed(bed);
             for (int w = 0; w < facts.weeks; w++) {
-                unused += each[w] * (facts.shelves.get(bed).holds() - score.room().used(bed, w));
+                unused +=
+                        each[w] * (facts.shelves.get(bed).holds() - score.room().used(bed, w));
                 all += each[w] * facts.shelves.get(bed).holds();
             }
         }

@@ -1,10 +1,10 @@
 package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
-import bedwright.season.Standing;
 import bedwright.season.ChangePrices;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
+import bedwright.season.Standing;
 import bedwright.season.UnderWay;
 import java.util.Arrays;
 
