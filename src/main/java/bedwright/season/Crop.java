@@ -43,6 +43,17 @@ public record Crop(
         @Fact(value = "Height when in full flower", unit = "m", small = true, min = 0.05, max = 5)
         double height,
 
+        @Fact(
+                value =
+                        "How deep its seed, corms, tubers or bulbs go; 0 for seed that needs light and is only pressed on;"
+                                + " left out: as the packet says",
+                unit = "m",
+                small = true,
+                min = 0,
+                max = 0.5)
+        @Nullable
+        Double depth,
+
         @Fact(value = "How it stands against gusts", byDefault = "{}")
         Stand stand,
 
@@ -100,6 +111,7 @@ public record Crop(
                 tender,
                 otherAppeal,
                 height,
+                depth,
                 stand,
                 price,
                 jobs,

@@ -93,6 +93,15 @@ public record Method(
         Double height,
 
         @Fact(
+                value = "How deep it is sown or set; left out: as the crop says",
+                unit = "m",
+                small = true,
+                min = 0,
+                max = 0.5)
+        @Nullable
+        Double depth,
+
+        @Fact(
                 value = "Gust that lays half of it flat, full grown; left out: the crop's",
                 unit = "m/s",
                 min = 1,
@@ -177,6 +186,7 @@ public record Method(
                 rows,
                 spacing,
                 height,
+                depth,
                 gust,
                 otherNet,
                 cover,

@@ -4,9 +4,13 @@ import bedwright.season.Job;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Unit;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What to do, in a grower's words, with plants, rows, distances and metres. */
 final class JobWords {
+    private static final List<String> EIGHTHS = List.of("", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8");
+
     private final Season season;
 
     JobWords(Season season) {
@@ -21,10 +25,12 @@ final class JobWords {
             case PREPARE -> "prepare the bed";
             case SOW -> sow(planting, plants);
             case FILL_TRAYS ->
-                "fill trays, sow " + Say.whole(planting.cells()) + " cells for " + plants
+                "fill trays, sow " + Say.whole(planting.cells()) + " cells"
+                        + (deep(planting).isEmpty() ? " for " : deep(planting) + ", for ") + plants
                         + " plants, into the bed in the week of "
                         + Say.shortDay(season.weekStart(planting.heldFrom()));
-            case PLANT_OUT -> plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method());
+            case PLANT_OUT -> plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method())
+                    + (planting.method().start() == Method.Start.SET ? set(planting) : "");
             case NET_UP -> "net up (" + (net == null ? "support net" : net) + layers(planting) + ")";
             case NET_DOWN -> "take the net down" + layers(planting);
             case COVER_ON -> "lay row cover, edges weighted down";
@@ -55,7 +61,38 @@ final class JobWords {
     private String sow(Shown planting, String plants) {
         Method method = planting.method();
         String seeds = method.seedsAPlace() == 1 ? "" : ", " + method.seedsAPlace() + " seeds at each";
-        return "sow " + plants + " places" + seeds + ", in " + apart(method);
+        return "sow " + plants + " places" + seeds + ", in " + apart(method) + deep(planting);
+    }
+
+    /** How deep seed goes; nothing where nobody says. */
+    private String deep(Shown planting) {
+        Double depth = depth(planting);
+        return depth == null ? "" : depth == 0 ? ", pressed on and not covered" : ", " + deep(depth);
+    }
+
+    /** How deep corms, tubers or bulbs go. What is set on the surface is no bulb, so its seed is meant. */
+    private String set(Shown planting) {
+        Double depth = depth(planting);
+        return depth == null || depth == 0 ? "" : ", " + deep(depth);
+    }
+
+    private static @Nullable Double depth(Shown planting) {
+        Double own = planting.method().depth();
+        return own == null ? planting.crop().depth() : own;
+    }
+
+    private String deep(double metres) {
+        Unit unit = season.units().smallLength();
+        boolean inches = !unit.symbol().equals("m");
+        return (inches ? inches(unit.of(metres)) + " in" : Say.tenth(100 * metres) + " cm") + " deep";
+    }
+
+    /** To the eighth of an inch, as a ruler has it. */
+    private static String inches(double inches) {
+        long eighths = Math.max(1, Math.round(8 * inches));
+        String whole = eighths < 8 ? "" : Long.toString(eighths / 8);
+        String part = EIGHTHS.get((int) (eighths % 8));
+        return whole + (whole.isEmpty() || part.isEmpty() ? "" : " ") + part;
     }
 
     private static String plantOut(Method.Start start) {

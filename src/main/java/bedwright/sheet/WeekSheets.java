@@ -83,8 +83,8 @@ public final class WeekSheets {
                 "Do, dearest to leave first",
                 "\"Left a week\": what the plan loses a season if that is begun a week later, all else as planned, really"
                         + " tried; where a week later will not do (the reason stands behind), what is lost without it."
-                        + " \"Not reckoned\": the plan has no figure for it, which does not make it harmless. Seed goes as deep"
-                        + " as its packet says.",
+                        + " \"Not reckoned\": the plan has no figure for it, which does not make it harmless. Where no depth"
+                        + " stands, seed goes as deep as its packet says, which knows better anyway.",
                 work(week, entries));
         add(parts, "watch", "Look for", "", watch.table(week));
         List<String> first = first(week);

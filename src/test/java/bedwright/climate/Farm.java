@@ -112,6 +112,7 @@ final class Farm {
                 150,
                 Map.of(),
                 1,
+                null,
                 new Crop.Stand(24, null, 3, 0.3),
                 0,
                 Map.of(),

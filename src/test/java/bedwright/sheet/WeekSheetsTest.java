@@ -7,8 +7,10 @@ import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
+import bedwright.season.Job;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
+import bedwright.season.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -219,5 +221,30 @@ class WeekSheetsTest {
         assertThat(sheets.html(full.subList(0, 1)))
                 .contains("what to cut on the first page, what to do on the next", "class=\"again\"");
         assertThat(sheets.html(List.of(sheets.weeks().getFirst()))).doesNotContain("class=\"again\"");
+    }
+
+    private static String sown(Season season, String crop) {
+        WeekFacts week = week("demo-farm");
+        Shown planting = week.plantings().stream()
+                .filter(one -> one.name().equals(crop) && one.kept().standing() == null)
+                .findFirst()
+                .orElseThrow();
+        Job job =
+                switch (planting.method().start()) {
+                    case SOWN -> Job.SOW;
+                    case TRAY -> Job.FILL_TRAYS;
+                    case PLUGS, SET -> Job.PLANT_OUT;
+                };
+        return new JobWords(season).of(planting, job);
+    }
+
+    /** 6 mm of soil over a zinnia's seed is about a quarter of an inch: common practice, no source. */
+    @Test
+    void sowingLinesSayHowDeepInTheUnitsOfTheSeason() {
+        Season farm = week("demo-farm").season();
+
+        assertThat(sown(farm, "zinnia")).contains("0.6 cm deep");
+        assertThat(sown(farm.with(Units.FEET), "zinnia")).contains("1/4 in deep");
+        assertThat(sown(farm, "strawflower")).contains("pressed on and not covered");
     }
 }
