@@ -52,6 +52,11 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
         }
     }
 
+    /** Whether Bedwright wrote a file. */
+    public static boolean isOurs(String file) {
+        return ContentLines.unfolded(file).contains("PRODID:" + Published.PRODUCT);
+    }
+
     /** The names of a plan's calendars, in order: its beds or kinds of job; one empty name where they are not split. */
     public static List<String> names(Plan plan, Split split) {
         return List.copyOf(empty(plan, split).keySet());

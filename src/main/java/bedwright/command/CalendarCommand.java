@@ -8,10 +8,13 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -124,7 +127,43 @@ final class CalendarCommand implements Callable<Integer> {
             Writing.saveAll(to, bytes);
         }
         screen.println(told(calendars, bytes.size(), to));
+        if (by != null) {
+            List<String> leftOver = leftOver(files, after == null ? to : after);
+            if (!leftOver.isEmpty()) {
+                spec.commandLine()
+                        .getErr()
+                        .println("Of "
+                                + (by == By.BED
+                                        ? "beds that this plan does not have, or that have another name now"
+                                        : "kinds of job that this plan does not have")
+                                + ", calendars written before are left as they were: " + String.join(", ", leftOver)
+                                + ". Nothing cancels their entries: take those calendars out of your calendar program,"
+                                + " and then their files away.");
+            }
+        }
         return Exit.DONE;
+    }
+
+    /** Calendars of ours in a folder that are none of these. */
+    private static List<String> leftOver(Map<String, Path> files, Path folder) {
+        List<String> known = files.values().stream()
+                .map(file -> String.valueOf(file.getFileName()))
+                .toList();
+        List<String> others = new ArrayList<>();
+        try (Stream<Path> there = Files.list(folder)) {
+            for (Path file : there.sorted().toList()) {
+                String name = String.valueOf(file.getFileName());
+                if (name.endsWith(ENDING)
+                        && !known.contains(name)
+                        && SeasonCalendar.isOurs(Files.readString(file))) {
+                    others.add(name);
+                }
+            }
+        } catch (IOException e) {
+            // What can't be read is not ours to speak of.
+            return others;
+        }
+        return others;
     }
 
     /** The file of each part. */

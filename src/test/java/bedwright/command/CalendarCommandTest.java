@@ -42,6 +42,20 @@ class CalendarCommandTest {
     }
 
     @Test
+    void theCalendarOfABedThatIsNoMoreIsToldAndLeftAlone() throws IOException {
+        Path folder = plan.resolve("calendar-by-bed");
+        assertThat(Ran.of("calendar", plan, "--by", "bed").err()).isEmpty();
+        Path old = Files.copy(folder.resolve("fence-bed.ics"), folder.resolve("old-bed.ics"));
+        Files.writeString(folder.resolve("mine.ics"), "BEGIN:VCALENDAR\r\nPRODID:mine\r\nEND:VCALENDAR\r\n");
+
+        Ran ran = Ran.of("calendar", plan, "--by", "bed");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains("another name now", "old-bed.ics.").doesNotContain("mine.ics");
+        assertThat(old).hasSameTextualContentAs(folder.resolve("fence-bed.ics"));
+    }
+
+    @Test
     void ofAPlanInAnotherFolderTheFormerCanBeNamed() throws IOException {
         Path other = temporary.resolve("other");
         Path season = temporary.resolve("fewer.json");
