@@ -74,7 +74,7 @@ record BuyingNeeds(List<Need> bought, List<Tray> trays, long wear) {
                     wear += money.get(i);
                     continue;
                 }
-                What what = what(course.method().start());
+                What what = what(course.method());
                 long amount = planting.kept().lots() * Math.round(cost.amount());
                 int week = facts.season().weekOf(planting.kept().sown());
                 EnumSet<Hazard> hazards = EnumSet.noneOf(Hazard.class);
@@ -89,9 +89,10 @@ record BuyingNeeds(List<Need> bought, List<Tray> trays, long wear) {
         return new BuyingNeeds(List.copyOf(bought.values()), List.copyOf(trays), wear);
     }
 
-    private static What what(Method.Start start) {
-        return switch (start) {
-            case SOWN, TRAY -> What.SEED;
+    private static What what(Method method) {
+        return switch (method.start()) {
+            case SOWN -> What.SEED;
+            case TRAY -> JobWords.isOfTubers(method) ? What.TUBERS : What.SEED;
             case PLUGS -> What.PLUGS;
             case SET -> What.TUBERS;
         };

@@ -5,10 +5,12 @@ import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Unit;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What to do, in a grower's words, with plants, rows, distances and metres. */
 final class JobWords {
+    private static final Pattern TUBERS = Pattern.compile("\\b(corm|tuber|bulb)s?\\b");
     private static final List<String> EIGHTHS = List.of("", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8");
 
     private final Season season;
@@ -25,7 +27,7 @@ final class JobWords {
             case PREPARE -> "prepare the bed";
             case SOW -> sow(planting, plants);
             case FILL_TRAYS ->
-                "fill trays, sow " + Say.whole(planting.cells()) + " cells"
+                "fill trays, " + (isOfTubers(planting.method()) ? "set " : "sow ") + Say.whole(planting.cells()) + " cells"
                         + (deep(planting).isEmpty() ? " for " : deep(planting) + ", for ") + plants
                         + " plants, into the bed in the week of "
                         + Say.shortDay(season.weekStart(planting.heldFrom()));
@@ -121,6 +123,11 @@ final class JobWords {
     String harden(Shown planting) {
         return Say.whole(planting.cells()) + " cells, into the bed "
                 + Say.shortDay(season.weekStart(planting.heldFrom()));
+    }
+
+    /** Whether it begins with corms, tubers or bulbs, be it in trays: then its name says so. */
+    static boolean isOfTubers(Method method) {
+        return method.start() == Method.Start.SET || TUBERS.matcher(method.name()).find();
     }
 
     /** Whether it flowers once, so that its whole stems are cut. */

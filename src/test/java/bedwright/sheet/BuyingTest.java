@@ -87,4 +87,17 @@ class BuyingTest {
                         .sum());
         assertThat(tags.html()).contains("Tags for trays", "Tags for beds");
     }
+
+    /** Corms that are woken in trays are corms: no margin for gaps, and ordered as early as others. */
+    @Test
+    void cormsInTraysAreNoSeed() {
+        WeekFacts week = Problems.week("demo-farm");
+        assertThat(week.plantings()).anyMatch(planting -> planting.method().name().startsWith("corms, started in trays"));
+
+        assertThat(BuyingNeeds.of(week).bought())
+                .filteredOn(need -> List.of("anemone", "ranunculus").contains(need.crop()))
+                .isNotEmpty()
+                .extracting(BuyingNeeds.Need::what)
+                .containsOnly(BuyingNeeds.What.TUBERS);
+    }
 }
