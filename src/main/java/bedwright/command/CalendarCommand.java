@@ -153,9 +153,7 @@ final class CalendarCommand implements Callable<Integer> {
         try (Stream<Path> there = Files.list(folder)) {
             for (Path file : there.sorted().toList()) {
                 String name = String.valueOf(file.getFileName());
-                if (name.endsWith(ENDING)
-                        && !known.contains(name)
-                        && SeasonCalendar.isOurs(Files.readString(file))) {
+                if (name.endsWith(ENDING) && !known.contains(name) && SeasonCalendar.isOurs(Files.readString(file))) {
                     others.add(name);
                 }
             }

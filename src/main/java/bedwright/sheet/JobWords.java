@@ -27,12 +27,14 @@ final class JobWords {
             case PREPARE -> "prepare the bed";
             case SOW -> sow(planting, plants);
             case FILL_TRAYS ->
-                "fill trays, " + (isOfTubers(planting.method()) ? "set " : "sow ") + Say.whole(planting.cells()) + " cells"
+                "fill trays, " + (isOfTubers(planting.method()) ? "set " : "sow ") + Say.whole(planting.cells())
+                        + " cells"
                         + (deep(planting).isEmpty() ? " for " : deep(planting) + ", for ") + plants
                         + " plants, into the bed in the week of "
                         + Say.shortDay(season.weekStart(planting.heldFrom()));
-            case PLANT_OUT -> plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method())
-                    + (planting.method().start() == Method.Start.SET ? set(planting) : "");
+            case PLANT_OUT ->
+                plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method())
+                        + (planting.method().start() == Method.Start.SET ? set(planting) : "");
             case NET_UP -> "net up (" + (net == null ? "support net" : net) + layers(planting) + ")";
             case NET_DOWN -> "take the net down" + layers(planting);
             case COVER_ON -> "lay row cover, edges weighted down";
@@ -127,7 +129,8 @@ final class JobWords {
 
     /** Whether it begins with corms, tubers or bulbs, be it in trays: then its name says so. */
     static boolean isOfTubers(Method method) {
-        return method.start() == Method.Start.SET || TUBERS.matcher(method.name()).find();
+        return method.start() == Method.Start.SET
+                || TUBERS.matcher(method.name()).find();
     }
 
     /** Whether it flowers once, so that its whole stems are cut. */

@@ -92,7 +92,8 @@ class BuyingTest {
     @Test
     void cormsInTraysAreNoSeed() {
         WeekFacts week = Problems.week("demo-farm");
-        assertThat(week.plantings()).anyMatch(planting -> planting.method().name().startsWith("corms, started in trays"));
+        assertThat(week.plantings())
+                .anyMatch(planting -> planting.method().name().startsWith("corms, started in trays"));
 
         assertThat(BuyingNeeds.of(week).bought())
                 .filteredOn(need -> List.of("anemone", "ranunculus").contains(need.crop()))

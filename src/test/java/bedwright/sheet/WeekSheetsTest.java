@@ -229,12 +229,11 @@ class WeekSheetsTest {
                 .filter(one -> one.name().equals(crop) && one.kept().standing() == null)
                 .findFirst()
                 .orElseThrow();
-        Job job =
-                switch (planting.method().start()) {
-                    case SOWN -> Job.SOW;
-                    case TRAY -> Job.FILL_TRAYS;
-                    case PLUGS, SET -> Job.PLANT_OUT;
-                };
+        Job job = switch (planting.method().start()) {
+            case SOWN -> Job.SOW;
+            case TRAY -> Job.FILL_TRAYS;
+            case PLUGS, SET -> Job.PLANT_OUT;
+        };
         return new JobWords(season).of(planting, job);
     }
 
