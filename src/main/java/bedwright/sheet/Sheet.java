@@ -45,12 +45,16 @@ public final class Sheet {
             height += band.height();
             bands.add(figure(band, axis));
         }
-        List<SheetPage.BandFigure> worth = new ArrayList<>();
+        List<SheetPage.BandFigure> further = new ArrayList<>();
+        FreeBand free = new FreeBand(season, outcome);
+        if (free.isAnything()) {
+            further.add(figure(free, axis));
+        }
         Plan.Closeness closeness = facts.closeness();
         if (closeness != null
                 && closeness.within() != null
                 && !closeness.worths().isEmpty()) {
-            worth.add(figure(new WorthBand(season, closeness.worths()), axis));
+            further.add(figure(new WorthBand(season, closeness.worths()), axis));
         }
         GroundPlan ground = new GroundPlan(season);
         List<SheetPage.Section> tables = new ArrayList<>();
@@ -69,7 +73,7 @@ public final class Sheet {
                 style(height),
                 parts.stream().filter(part -> !LAST.contains(part.id())).toList(),
                 bands,
-                worth,
+                further,
                 new BedsBand(season, plantings).isCrowded() ? BedsClosely.figures(season, plantings, axis) : List.of(),
                 ground.figures(),
                 ground.table(),

@@ -12,7 +12,7 @@ import java.util.List;
  * @param style style of marks and print
  * @param first what is needed first
  * @param bands the picture's bands, each with its table
- * @param worth what one more would be worth, if that is known
+ * @param further bands that are looked at one by one: what is free to promise, what one more would be worth
  * @param closely the beds with every number, if the band has no room for them
  * @param ground the ground, one picture for each storm side
  * @param groundTable beds and their shelter
@@ -26,7 +26,7 @@ public record SheetPage(
         String style,
         List<Summary.Part> first,
         List<BandFigure> bands,
-        List<BandFigure> worth,
+        List<BandFigure> further,
         List<Figure> closely,
         List<Figure> ground,
         Table groundTable,

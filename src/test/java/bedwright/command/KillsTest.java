@@ -23,10 +23,10 @@ class KillsTest {
     /** A thousand are killed by the benchmark {@link NoteKills}. */
     @Test
     void killedAtAnyMomentNothingIsLostThatWasAcknowledgedAsNoted() throws Exception {
-        NoteKills kills = NoteKills.run(temporary, 3, 12);
+        NoteKills kills = NoteKills.run(temporary, 1, 5, 12);
 
         assertThat(kills.lost()).isEmpty();
         assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
-                .isEqualTo(3);
+                .isEqualTo(5);
     }
 }

@@ -160,7 +160,7 @@ class BandsTest {
                         .toList()
                         .toString())
                 .toList();
-        assertThat(axes).hasSize(6);
+        assertThat(axes).hasSize(7);
         assertThat(axes.stream().distinct()).hasSize(1);
     }
 
