@@ -98,10 +98,16 @@ final class StillCommand implements Callable<Integer> {
         if (most < 1) {
             throw usage("--most takes 1 or more, not " + most);
         }
-        Plan plan = named.folder().read();
+        PlanFolder plans = named.folder();
+        Plan whole = plans.read();
+        int week = whole.season().weekOf(day(whole.season()));
+        int notes = SofarCommand.log(plans, whole).inForce().size();
+        // What was begun, lost or moved until then changes what a bed has room for.
+        Plan plan = notes == 0
+                ? whole
+                : PlanNow.of(plans, whole.season().weekStart(week).toString(), spec)
+                        .plan();
         Season season = plan.season();
-        LocalDate day = day(season);
-        int week = season.weekOf(day);
         List<Gap.Way> ways =
                 Gap.ways(plan, PossibleSeasons.of(season), bed(season), (int) Rounding.halfUp(metres * MM), week);
         PrintWriter out = spec.commandLine().getOut();
@@ -110,6 +116,9 @@ final class StillCommand implements Callable<Integer> {
             out.flush();
         } else {
             print(out, season, metres, week, ways);
+            if (notes > 0) {
+                out.println("As the season stands in that week, by " + Words.count(notes, "note") + ".");
+            }
         }
         return Exit.DONE;
     }
