@@ -55,6 +55,15 @@ final class FarmCheck {
         return Optional.empty();
     }
 
+    /** What is wrong with a day's weather, by itself and beside that of others. */
+    Optional<String> trouble(Entry entry, Note.Weather day, List<Entry> inForce) {
+        Entry other = inForce.stream()
+                .filter(one -> one != entry && one.on().equals(entry.on()) && one.note() instanceof Note.Weather)
+                .findFirst()
+                .orElse(null);
+        return Optional.ofNullable(weather(entry, day, other));
+    }
+
     private static @Nullable String weather(Entry entry, Note.Weather day, @Nullable Entry other) {
         if (other != null) {
             return "Note " + other.number() + " says already what the weather was on " + entry.on() + ". "

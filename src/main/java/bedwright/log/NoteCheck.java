@@ -24,53 +24,70 @@ final class NoteCheck {
     private final FarmCheck farm;
     private final Map<Integer, KeptPlanting> plantings = new HashMap<>();
 
-    NoteCheck(Plan plan) {
-        season = plan.season();
-        farm = new FarmCheck(season);
+    private final List<Entry> taken;
+    /** Those of them that count. */
+    private List<Entry> inForce;
+
+    /** @param taken notes that were taken already, by number */
+    NoteCheck(Plan plan, List<Entry> taken) {
+        this.season = plan.season();
+        this.farm = new FarmCheck(season);
+        this.taken = new ArrayList<>(taken);
+        this.inForce = new ArrayList<>(InForce.of(taken));
         plan.plantings().forEach(planting -> plantings.put(planting.number(), planting));
     }
 
-    /**
-     * What is wrong with a note after those before it, if anything is.
-     *
-     * @param before notes that were taken, by number
-     */
-    Optional<String> trouble(List<Entry> before, Entry entry) {
-        String alone = alone(before, entry);
+    /** Takes one note more, or says what is wrong with it after those before it. */
+    Optional<String> take(Entry entry) {
+        String alone = alone(taken, entry);
         if (alone != null) {
             return Optional.of(alone);
         }
-        List<Entry> all = new ArrayList<>(before);
-        all.add(entry);
-        List<Entry> inForce = InForce.of(all);
-        String together = weeks(inForce);
-        if (together != null) {
-            return Optional.of(together);
+        List<Entry> before = inForce;
+        taken.add(entry);
+        if (entry.note() instanceof Note.TakenBack) {
+            inForce = new ArrayList<>(InForce.of(taken));
+        } else {
+            inForce.add(entry);
         }
-        return farm.trouble(inForce)
-                .or(() -> touched(entry, inForce).stream()
-                        .map(plantings::get)
-                        .filter(Objects::nonNull)
-                        .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
-                        .findFirst());
+        Optional<String> trouble = trouble(entry);
+        if (trouble.isPresent()) {
+            taken.removeLast();
+            if (!(entry.note() instanceof Note.TakenBack)) {
+                inForce.removeLast();
+            }
+            inForce = before;
+        }
+        return trouble;
     }
 
-    /** Plantings of which a note changes what was noted of them. */
-    private static Set<Integer> touched(Entry entry, List<Entry> inForce) {
+    /** All notes taken, by number. */
+    List<Entry> taken() {
+        return List.copyOf(taken);
+    }
+
+    private Optional<String> trouble(Entry entry) {
         return switch (entry.note()) {
-            case Note.OfPlanting of -> Set.of(of.planting());
-            case Note.WeekDone done -> new TreeSet<>(done.except());
-            case Note.TakenBack back -> {
-                Set<Integer> all = new TreeSet<>();
-                inForce.forEach(other -> {
-                    if (other.note() instanceof Note.OfPlanting of) {
-                        all.add(of.planting());
-                    }
-                });
-                yield all;
-            }
-            default -> Set.of();
+            case Note.OfPlanting of -> courses(Set.of(of.planting()));
+            case Note.WeekDone done ->
+                Optional.ofNullable(weeks(inForce)).or(() -> courses(new TreeSet<>(done.except())));
+            case Note.TakenBack back ->
+                Optional.ofNullable(weeks(inForce))
+                        .or(() -> farm.trouble(inForce))
+                        .or(() -> courses(plantings.keySet()));
+            case Note.Said said -> Optional.empty();
+            case Note.Weather day -> farm.trouble(entry, day, inForce);
+            default -> farm.trouble(inForce);
         };
+    }
+
+    private Optional<String> courses(Set<Integer> of) {
+        return of.stream()
+                .sorted()
+                .map(plantings::get)
+                .filter(Objects::nonNull)
+                .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
+                .findFirst();
     }
 
     private @Nullable String alone(List<Entry> before, Entry entry) {

@@ -34,8 +34,7 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
      * @throws FaultyNotes if lines can't be understood or can't be true, with all of them
      */
     public SeasonLog plus(Plan plan, String text) {
-        NoteCheck check = new NoteCheck(plan);
-        List<Entry> taken = new ArrayList<>(entries);
+        NoteCheck check = new NoteCheck(plan, entries);
         List<NoteFault> faults = new ArrayList<>();
         int number = lines;
         int from = 0;
@@ -50,8 +49,7 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
                 Entry entry = new NoteReader(plan.season(), number, line).entry();
                 int column = line.length() - line.stripLeading().length() + 1;
                 int at = number;
-                check.trouble(taken, entry)
-                        .ifPresentOrElse(wrong -> faults.add(new NoteFault(at, column, wrong)), () -> taken.add(entry));
+                check.take(entry).ifPresent(wrong -> faults.add(new NoteFault(at, column, wrong)));
             } catch (Line.NotUnderstood e) {
                 faults.add(e.fault());
             }
@@ -59,6 +57,6 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
         if (!faults.isEmpty()) {
             throw new FaultyNotes(faults);
         }
-        return new SeasonLog(taken, number, text.substring(from));
+        return new SeasonLog(check.taken(), number, text.substring(from));
     }
 }
