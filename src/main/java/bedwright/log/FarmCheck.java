@@ -23,6 +23,7 @@ final class FarmCheck {
     private static final double COLDEST = -60;
     private static final double WARMEST = 60;
     private static final double STRONGEST = 150;
+    private static final int MOST_NAMED = 12;
 
     private final Season season;
 
@@ -150,7 +151,12 @@ final class FarmCheck {
                 : "There is no order \"" + name + "\"."
                         + Nearest.of(name, orders)
                                 .map(near -> " Did you mean \"" + near + "\"?")
-                                .orElse(orders.isEmpty() ? "" : " Write one of: " + String.join(", ", orders) + ".");
+                                .orElse(orders.isEmpty() ? "" : " Write one of: " + someOf(orders) + ".");
+    }
+
+    private static String someOf(Set<String> names) {
+        List<String> some = names.stream().limit(MOST_NAMED).toList();
+        return String.join("; ", some) + (names.size() > some.size() ? "; or another name of the season file" : "");
     }
 
     private static @Nullable String gone(Note.OrderGone gone, Set<String> orders, Map<String, Entry> asked) {

@@ -164,7 +164,7 @@ class NotesReadTest {
                 "1-Jun week 2 Jun done|is not the first day of a week. Write 2027-05-31.",
                 "12-May order-new Stall, focal for 5 Jul: 9 focal|an order \"Stall, focal\" already. Write order-changed",
                 "12-May order-changed Stall focal for 5 Jul: 9 focal|Did you mean \"Stall, focal\"?",
-                "12-May order-gone Nobody|There is no order \"Nobody\". Write one of: Porch bouquets, Stall, filler",
+                "12-May order-gone Nobody|There is no order \"Nobody\". Write one of: Porch bouquets; Stall, filler; Stall, focal",
                 "12-May order-new Miller for 5 Jul 9 focal|There is no colon behind the day",
                 "12-May order-new Miller for 5 Jul: 9 roses|There is no kind \"roses\"",
                 "12-May order-new Miller for 5 Jul: 9 focl|Did you mean \"focal\"?",
