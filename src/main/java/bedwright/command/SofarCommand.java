@@ -6,6 +6,7 @@ import bedwright.log.FaultyNotes;
 import bedwright.log.LogFile;
 import bedwright.log.SaidDay;
 import bedwright.log.SeasonLog;
+import bedwright.log.Understood;
 import bedwright.plan.DemandLine;
 import bedwright.plan.InForce;
 import bedwright.plan.Outcome;
@@ -79,6 +80,8 @@ final class SofarCommand implements Callable<Integer> {
         weeks(out, now);
         out.println();
         changed(out, now, planned);
+        now.undecided()
+                .forEach(asked -> out.println("Asked for and undecided: " + Understood.sentence(plan, asked)));
         return Exit.DONE;
     }
 

@@ -34,6 +34,25 @@ class SofarTest {
     }
 
     @Test
+    void ordersThatAreNewOrUndecidedAreTold() {
+        planned();
+        Ran.of(
+                "note",
+                folder,
+                "order-new Miller for 28 Jun 2027: 9 focal",
+                "/",
+                "order-asked Hotel until 22 Jun for 5 Jul: 5 filler",
+                "--on",
+                "1 Jun",
+                "--yes");
+
+        assertThat(Ran.of("sofar", folder, "--on", "20 Jun").out())
+                .containsPattern("Miller +9 ")
+                .contains("Asked for and undecided: Note 2, 2027-06-01: \"Hotel\" asked for");
+        assertThat(Ran.of("sofar", folder, "--on", "23 Jun").out()).doesNotContain("Hotel");
+    }
+
+    @Test
     void aDayOutsideTheSeasonIsRefused() {
         planned();
 
