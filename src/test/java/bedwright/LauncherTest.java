@@ -54,7 +54,8 @@ class LauncherTest {
         assertThat(run(launcher, java, "why", "plans/demo-farm", "14").out()).contains("<-XX:TieredStopAtLevel=1>");
         assertThat(run(launcher, java, "plan", "why").out()).doesNotContain("Tiered");
         assertThat(run(launcher, java, "promise", "plans/demo-farm").out()).contains("<-XX:TieredStopAtLevel=1>");
-        assertThat(run(launcher, java, "promise", "plans/demo-farm", "--again", "5").out())
+        assertThat(run(launcher, java, "promise", "plans/demo-farm", "--again", "5")
+                        .out())
                 .doesNotContain("Tiered");
         assertThat(run(launcher, java).out()).doesNotContain("Tiered");
     }

@@ -80,8 +80,7 @@ final class SofarCommand implements Callable<Integer> {
         weeks(out, now);
         out.println();
         changed(out, now, planned);
-        now.undecided()
-                .forEach(asked -> out.println("Asked for and undecided: " + Understood.sentence(plan, asked)));
+        now.undecided().forEach(asked -> out.println("Asked for and undecided: " + Understood.sentence(plan, asked)));
         return Exit.DONE;
     }
 

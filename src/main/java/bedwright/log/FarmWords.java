@@ -60,7 +60,8 @@ final class FarmWords {
     static String said(Note.HelperGone helper) {
         return Understood.plain(helper.hours()) + (helper.isHired() ? " hired" : " own") + " hours a week fewer"
                 + (helper.cutting() > 0
-                        ? ", and " + Understood.plain(helper.cutting()) + (helper.cutting() == 1 ? " hand" : " hands") + " fewer on cutting mornings"
+                        ? ", and " + Understood.plain(helper.cutting()) + (helper.cutting() == 1 ? " hand" : " hands")
+                                + " fewer on cutting mornings"
                         : "")
                 + ", " + helper.time().said() + ".";
     }

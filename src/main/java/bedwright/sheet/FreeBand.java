@@ -38,8 +38,7 @@ final class FreeBand implements Band {
         this.say = new Say(season);
         this.roles = season.roles().stream().map(Role::name).toList();
         this.areGiven = !season.possible().given().isEmpty();
-        List<PossibleSeason> fresh =
-                areGiven ? PossibleSeasons.of(season) : PossibleSeasons.fresh(season, SEASONS, 1);
+        List<PossibleSeason> fresh = areGiven ? PossibleSeasons.of(season) : PossibleSeasons.fresh(season, SEASONS, 1);
         PlanFacts facts = PlanFacts.ofPlan(season, fresh, outcome.plantings());
         Promises promises = Promises.of(facts, Outcomes.places(facts, outcome.plantings()));
         KindTree kinds = KindTree.of(season.roles());

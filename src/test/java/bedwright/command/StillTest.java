@@ -78,7 +78,8 @@ class StillTest {
     @Test
     void whatWasPulledMakesRoom() {
         Ran.of("plan", Path.of("problems/first-bed.json"), "--moves", 300, "--out", folder);
-        String before = still("--bed", "Open bed", "--metres", "12", "--on", "31 May").out();
+        String before =
+                still("--bed", "Open bed", "--metres", "12", "--on", "31 May").out();
         Plan plan = PlanFile.read(folder.resolve("plan.json"));
         String notes = plan.plantings().stream()
                 .filter(kept -> kept.bed().equals("Open bed") && kept.sown().isBefore(LocalDate.of(2027, 5, 25)))
@@ -97,7 +98,9 @@ class StillTest {
 
     /** The most plants of any way in the list. */
     private static int plants(String out) {
-        return Pattern.compile("\\) +(\\d+) ").matcher(out).results()
+        return Pattern.compile("\\) +(\\d+) ")
+                .matcher(out)
+                .results()
                 .mapToInt(found -> Integer.parseInt(found.group(1)))
                 .max()
                 .orElse(0);

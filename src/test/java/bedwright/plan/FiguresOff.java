@@ -98,7 +98,10 @@ final class FiguresOff {
     }
 
     private static long stems(int[][] promised) {
-        return Arrays.stream(promised).flatMapToInt(Arrays::stream).asLongStream().sum();
+        return Arrays.stream(promised)
+                .flatMapToInt(Arrays::stream)
+                .asLongStream()
+                .sum();
     }
 
     /** Arguments: a plan's file, how many truths, seasons of each, by how much figures are off (0.2). */
@@ -121,8 +124,11 @@ final class FiguresOff {
             keptWith[t] = study.kept(truth, with);
             keptWithout[t] = study.kept(truth, without);
             System.out.printf(
-                    Locale.ROOT, "truth %d: kept with doubt %.1f %%, without %.1f %%%n", t, 100 * keptWith[t], 100
-                            * keptWithout[t]);
+                    Locale.ROOT,
+                    "truth %d: kept with doubt %.1f %%, without %.1f %%%n",
+                    t,
+                    100 * keptWith[t],
+                    100 * keptWithout[t]);
         }
         Promises book = study.truth(truths, 0);
         System.out.printf(
