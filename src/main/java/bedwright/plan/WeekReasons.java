@@ -99,6 +99,7 @@ public record WeekReasons(
     private static Set<Spot> candidates(Season season, KindTree kinds, int week, int node) {
         Set<Spot> spots = new HashSet<>();
         int pool = season.pool().size();
+        int beds = season.allBeds().size();
         for (int stock = 0; stock < pool + season.standing().size(); stock++) {
             Standing standing = stock < pool ? null : season.standing().get(stock - pool);
             String name = standing == null ? season.pool().get(stock).crop() : standing.crop();
@@ -113,7 +114,7 @@ public record WeekReasons(
                 boolean gives = (own == null ? crop.kinds() : own)
                         .stream().anyMatch(kind -> isWithin(kinds, kinds.node(kind.kind()), node));
                 for (int w = from; gives && w < season.weeks() && w <= week + 1; w++) {
-                    for (int bed = 0; bed < season.allBeds().size(); bed++) {
+                    for (int bed = 0; bed < beds; bed++) {
                         spots.add(new Spot(stock, bed, w, method));
                     }
                 }
