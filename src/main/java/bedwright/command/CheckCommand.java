@@ -1,6 +1,7 @@
 package bedwright.command;
 
 import bedwright.file.SeasonFile;
+import bedwright.season.Held;
 import bedwright.season.Lots;
 import bedwright.season.Season;
 import java.io.PrintWriter;
@@ -35,13 +36,14 @@ final class CheckCommand implements Callable<Integer> {
         int methods =
                 season.crops().stream().mapToInt(crop -> crop.methods().size()).sum();
         int lots = season.pool().stream().mapToInt(Lots::lots).sum();
+        int held = season.held().stream().mapToInt(Held::lots).sum();
         double metres = season.allBeds().stream()
                 .mapToDouble(bed -> bed.block().length())
                 .sum();
         out.printf(Locale.ROOT, "%s: no fault.%n", season.name());
         out.printf(
                 Locale.ROOT,
-                "%s from %s; %s, %s; %s with %s; %s to choose from, %d standing; %s, %s.%n",
+                "%s from %s; %s, %s; %s with %s; %s to choose from%s, %d standing; %s, %s.%n",
                 Words.count(season.weeks(), "week"),
                 season.starts(),
                 Words.count(season.allBeds().size(), "bed"),
@@ -49,6 +51,7 @@ final class CheckCommand implements Callable<Integer> {
                 Words.count(season.crops().size(), "crop"),
                 Words.count(methods, "method"),
                 Words.count(lots, "lot"),
+                held == 0 ? "" : " (" + held + " held in place)",
                 season.standing().size(),
                 Words.count(season.outlets().size(), "outlet"),
                 Words.count(season.orders().size(), "order"));

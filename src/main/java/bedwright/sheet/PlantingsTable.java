@@ -31,7 +31,7 @@ final class PlantingsTable {
         long plants = 0;
         double millimetres = 0;
         for (Shown planting : plantings) {
-            rows.add(row(say, planting));
+            rows.add(row(season, say, planting));
             plants += planting.kept().plants();
             millimetres += planting.millimetres();
         }
@@ -40,13 +40,16 @@ final class PlantingsTable {
         return new Table("plantings-table", "Plantings by number", columns, rows, List.of(total));
     }
 
-    private static List<String> row(Say say, Shown planting) {
+    private static List<String> row(Season season, Say say, Shown planting) {
         boolean cut = planting.cutFrom() < planting.cutTo();
         String net = planting.net();
         return List.of(
                 Integer.toString(planting.number()),
                 planting.name(),
-                planting.kept().method(),
+                planting.kept().method()
+                        + (season.held().stream().anyMatch(held -> held.isAt(planting.kept(), season))
+                                ? ", held in place"
+                                : ""),
                 planting.kept().bed(),
                 planting.isWritten() ? "stands" : say.shortDate(planting.kept().sown()),
                 isPlantedOut(planting) ? say.shortWeek(planting.heldFrom()) : "",

@@ -77,6 +77,8 @@ class HoldTest {
         assertThat(SeasonFile.read(season).held())
                 .containsExactly(new Held("dill", dill.lots(), dill.bed(), dill.sown(), "sown", null));
         assertThat(temporary.resolve("mine.json~")).hasContent(before);
+        assertThat(plan.resolve("season.html")).content().contains("sown, held in place");
+        assertThat(Ran.of("check", season).out()).contains("held in place)");
     }
 
     @Test
