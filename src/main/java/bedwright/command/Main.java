@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             WeatherCommand.class,
             NoteCommand.class,
             SofarCommand.class,
+            ReplanCommand.class,
             StormCommand.class,
             PromiseCommand.class,
             StillCommand.class,

@@ -267,7 +267,7 @@ final class PlanCommand implements Callable<Integer> {
                 : wanted.map(
                         w -> BoundRun.of(facts, outcome.score(), w, err, System.console() != null, search::isStopped));
         Plan.Closeness closeness = best.map(BoundRun.Found::closeness).orElse(null);
-        Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings(), closeness);
+        Plan plan = new Plan(1, season, making, outcome.score(), outcome.plantings(), closeness, null);
         SheetFacts shown = new SheetFacts(season, outcome, facts.seasons(), facts.table(), making, closeness);
         place.folder()
                 .write(

@@ -13,6 +13,7 @@ import bedwright.sheet.StemsPicture;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,6 +120,22 @@ record PlanFolder(Path folder) {
         }
         files.put(PLAN, PlanFile.bytes(plan));
         held.save(files, prices == null ? List.of(PRICES) : List.of());
+    }
+
+    /**
+     * Makes another plan that of this folder, with its sheet and table.
+     *
+     * @param held this folder
+     * @param beside files that are kept beside it, by name
+     * @param retired names of files that are of the plan before
+     */
+    void write(HeldFolder held, Plan plan, SheetFacts facts, Map<String, byte[]> beside, List<String> retired) {
+        Map<String, byte[]> files = new LinkedHashMap<>(beside);
+        files.putAll(pictures(facts));
+        files.put(PLAN, PlanFile.bytes(plan));
+        List<String> gone = new ArrayList<>(retired);
+        gone.add(PRICES);
+        held.save(files, gone);
     }
 
     /** Writes sheet and table alone. */

@@ -71,7 +71,7 @@ final class SofarCommand implements Callable<Integer> {
         SeasonLog log = log(plans, plan);
         LocalDate day = day(plan.season(), on, spec);
         Remaining now = Remaining.of(plan, log, day);
-        Remaining planned = Remaining.of(plan, SeasonLog.EMPTY, day);
+        Remaining planned = Remaining.of(plan, log.upTo(plan.notesTakenIn()), day);
         PrintWriter out = spec.commandLine().getOut();
         out.println(plan.season().name() + " on " + Words.date(day));
         out.println();

@@ -74,7 +74,7 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
             boolean stands = Math.floorDiv(prospect.groundDay(), 7) <= week && week < prospect.heldTo();
             Blown blown = blowing.blown(planting, gust);
             if (stands && blown.height() > 0) {
-                double[] weeks = stems(prospect, planting.lots());
+                double[] weeks = stems(prospect, planting.lots(), season.weeks());
                 double toCome = Arrays.stream(weeks, week, weeks.length).sum();
                 stops.add(new Stop(planting, blown, toCome, weeks[week] > 0));
             }
@@ -85,8 +85,8 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
         return List.copyOf(stops);
     }
 
-    private static double[] stems(Prospect prospect, int lots) {
-        double[] weeks = new double[prospect.stems().length == 0 ? 0 : prospect.stems()[0].length];
+    private static double[] stems(Prospect prospect, int lots, int all) {
+        double[] weeks = new double[all];
         for (int[][] kind : prospect.stems()) {
             for (int w = 0; w < weeks.length; w++) {
                 weeks[w] += lots * kind[w][0] / 100.0;

@@ -75,6 +75,13 @@ final class WeekCommand implements Callable<Integer> {
                     "DATE " + day + " lies outside the season, which runs from " + season.starts() + " to "
                             + season.dateOf(season.days() - 1));
         }
+        if (week < season.firstWeek()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "DATE " + day + ": the plan in force was made for what was left of the season from "
+                            + season.weekStart(season.firstWeek())
+                            + " on. What was planned before stands in the former plan, plan-1.json and so on beside it.");
+        }
         out.print(sheets.text(week, WIDTH));
         out.println();
         Path file = plans.writePage("week-" + season.weekStart(week) + ".html", sheets.html(List.of(week)));

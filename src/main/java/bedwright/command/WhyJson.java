@@ -1,5 +1,6 @@
 package bedwright.command;
 
+import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
 import bedwright.plan.Alternative;
 import bedwright.plan.DemandLine;
@@ -268,7 +269,7 @@ record WhyJson(Season season) {
                 .findFirst()
                 .orElseThrow()
                 .methods()
-                .get(spot.method())
+                .get(ProspectTable.methodOf(spot.method()))
                 .name();
     }
 }

@@ -42,7 +42,55 @@ final class PlanCheck {
             check.planting("/plantings/" + i, plan.plantings().get(i));
         }
         check.flaws.found().forEach(flaw -> all.add(underSeason(flaw, flaw.path())));
+        if (plan.throughout() != null) {
+            all.addAll(throughout(plan.throughout()));
+        }
         return all;
+    }
+
+    /** Flaws of the season as it began, and of what its plantings name. */
+    private static List<Flaw> throughout(Plan.Throughout whole) {
+        String key = "/throughout";
+        PlanCheck check = new PlanCheck(whole.season());
+        check.flaws.unlessDifferent(
+                "planting with the number",
+                whole.plantings().stream()
+                        .map(p -> Integer.toString(p.number()))
+                        .toList(),
+                i -> "/plantings/" + i + "/number");
+        for (int i = 0; i < whole.plantings().size(); i++) {
+            KeptPlanting planting = whole.plantings().get(i);
+            String path = "/plantings/" + i;
+            check.known.checkCrop(check.flaws, path + "/crop", planting.crop());
+            check.known.checkBed(check.flaws, path + "/bed", planting.bed());
+            check.method(path, planting);
+            Integer standing = planting.standing();
+            if (standing != null && standing > whole.season().standing().size()) {
+                check.noEntry(
+                        path + "/standing",
+                        "standing",
+                        standing,
+                        whole.season().standing().size());
+            }
+            Integer pool = planting.pool();
+            if (pool != null && pool > whole.season().pool().size()) {
+                check.noEntry(
+                        path + "/pool", "pool", pool, whole.season().pool().size());
+            }
+        }
+        List<Flaw> all = new ArrayList<>();
+        SeasonCheck.of(whole.season())
+                .forEach(flaw -> all.add(under(key + "/season", flaw, key + "/season" + flaw.path())));
+        check.flaws.found().forEach(flaw -> all.add(under(key, flaw, key + flaw.path())));
+        return all;
+    }
+
+    private static Flaw under(String key, Flaw flaw, String path) {
+        return new Flaw(
+                path,
+                flaw.message(),
+                flaw.ofKey(),
+                flaw.restsOn().stream().map(p -> key + p).toList());
     }
 
     /** The paths that a flaw rests on are a season's; here the season stands under a key. */

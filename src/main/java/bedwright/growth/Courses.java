@@ -40,17 +40,19 @@ public final class Courses {
         String name = standing == null ? season.pool().get(spot.stock()).crop() : standing.crop();
         int plants = standing == null ? season.pool().get(spot.stock()).plants() : standing.plants();
         int crop = season.crops().stream().map(Crop::name).toList().indexOf(name);
-        Method method = season.crops().get(crop).methods().get(spot.method());
-        if (standing != null && standing.isWritten()) {
-            return written(method);
+        Method method = season.crops().get(crop).methods().get(ProspectTable.methodOf(spot.method()));
+        if (standing != null && (standing.isWritten() || standing.isPulled())) {
+            return withoutWork(method);
         }
-        Grown grown = Grown.of(
+        Grown whole = Grown.of(
                 world,
                 crop,
                 method,
                 spot.sowWeek(),
                 standing,
                 world.ground.classes().get(world.ground.classOf(spot.bed())).warmth());
+        int until = ProspectTable.untilOf(spot.method());
+        Grown grown = until == ProspectTable.TO_ITS_END ? whole : whole.until(until);
         Needs needs = new Needs(season, season.crops().get(crop), method, grown.calendar, plants, standing != null);
         boolean raised = method.start() == Method.Start.TRAY && (standing == null || standing.clock() == null);
         return new Course(
@@ -63,11 +65,13 @@ public final class Courses {
                 Development.dayOrNone(grown.normal.emergence),
                 method.pinched() ? Development.dayOrNone(grown.normal.pinch) : Prospect.NONE,
                 Development.dayOrNone(grown.normal.firstCut),
-                needs.tasks(),
+                needs.tasks().stream()
+                        .filter(task -> task.week() >= season.firstWeek())
+                        .toList(),
                 needs.costs());
     }
 
-    private static Course written(Method method) {
+    private static Course withoutWork(Method method) {
         return new Course(
                 method,
                 Prospect.NONE,

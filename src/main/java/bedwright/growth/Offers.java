@@ -359,7 +359,7 @@ final class Offers {
             throw new IllegalArgumentException("No crop named " + cropName);
         }
         Crop crop = season.crops().get(number);
-        Method method = crop.methods().get(spot.method());
+        Method method = crop.methods().get(ProspectTable.methodOf(spot.method()));
         Bed bed = beds.get(spot.bed());
         if (standing != null && isDecidedOtherwise(standing, method, bed, spot.sowWeek())) {
             return Barred.DECIDED;
@@ -381,7 +381,8 @@ final class Offers {
         int plants = standing != null
                 ? standing.plants()
                 : season.pool().get(spot.stock()).plants();
-        Task task = new Task(spot.stock(), number, spot.method(), spot.sowWeek(), plants, standing);
+        Task task =
+                new Task(spot.stock(), number, ProspectTable.methodOf(spot.method()), spot.sowWeek(), plants, standing);
         List<Row> rows = new ArrayList<>();
         if (makeRow(task, crop, method, kind, new HashMap<>(), rows) < 0) {
             return Barred.TOO_LATE;

@@ -188,6 +188,11 @@ public final class ProspectTable {
         return way % METHODS;
     }
 
+    /** The last week of a way, or {@link #TO_ITS_END}. */
+    public static int untilOf(int way) {
+        return way / METHODS - 1;
+    }
+
     /** The same for a method and a last week, or {@link #TO_ITS_END}. */
     public static int way(int method, int until) {
         return method + METHODS * (until + 1);

@@ -8,6 +8,7 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -77,7 +78,15 @@ public final class Prospects {
         int method =
                 index(crop.methods().stream().map(Method::name).toList(), "method of " + kept.crop(), kept.method());
         int bed = index(world.season.allBeds().stream().map(Bed::name).toList(), "bed", kept.bed());
-        return new Spot(-1, bed, world.season.weekOf(kept.sown()), method);
+        Integer entry = kept.standing();
+        LocalDate out = kept.out();
+        // What is still in trays counts from when it is planted out.
+        boolean isInTray =
+                entry != null && world.season.standing().get(entry - 1).isInTray();
+        int week = isInTray && out != null
+                ? world.season.weekOf(out) - crop.methods().get(method).trayWeeks()
+                : world.season.weekOf(kept.sown());
+        return new Spot(-1, bed, week, method);
     }
 
     private @Nullable Standing standing(KeptPlanting kept) {

@@ -7,6 +7,15 @@ import org.jspecify.annotations.Nullable;
 /** What one note says (season model, section 9). */
 public sealed interface Note {
 
+    /** Whether it says when, where or how much of something was done, or that it was not done. */
+    default boolean isOfHow() {
+        return this instanceof Moved
+                || this instanceof InBed
+                || this instanceof OfPlants
+                || this instanceof NotDone
+                || this instanceof WeekDone;
+    }
+
     /** A note of one planting. */
     sealed interface OfPlanting extends Note {
         /** The planting's number in the plan. */

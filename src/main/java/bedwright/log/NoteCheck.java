@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,6 +24,10 @@ final class NoteCheck {
     private final Season season;
     private final FarmCheck farm;
     private final Map<Integer, KeptPlanting> plantings = new HashMap<>();
+    /** Numbers of plantings that the plan in force has no more. */
+    private final Set<Integer> gone = new HashSet<>();
+    /** Number of the last note that was known when the plan in force was made. */
+    private final int takenIn;
 
     private final List<Entry> taken;
     /** Those of them that count. */
@@ -30,16 +35,23 @@ final class NoteCheck {
 
     /** @param taken notes that were taken already, by number */
     NoteCheck(Plan plan, List<Entry> taken) {
-        this.season = plan.season();
+        this.season = plan.began();
+        this.takenIn = plan.notesTakenIn();
         this.farm = new FarmCheck(season);
         this.taken = new ArrayList<>(taken);
         this.inForce = new ArrayList<>(InForce.of(taken));
-        plan.plantings().forEach(planting -> plantings.put(planting.number(), planting));
+        plan.everyPlanting().forEach(planting -> plantings.put(planting.number(), planting));
+        plan.everyPlanting().stream()
+                .map(KeptPlanting::number)
+                .filter(number -> !plan.has(number))
+                .forEach(gone::add);
     }
 
     /** Takes one note more, or says what is wrong with it after those before it. */
     Optional<String> take(Entry entry) {
-        String alone = alone(taken, entry);
+        // What was taken before the plan was changed was checked against the plan of its time.
+        boolean isOfBefore = entry.number() <= takenIn;
+        String alone = isOfBefore ? null : alone(taken, entry);
         if (alone != null) {
             return Optional.of(alone);
         }
@@ -50,7 +62,7 @@ final class NoteCheck {
         } else {
             inForce.add(entry);
         }
-        Optional<String> trouble = trouble(entry);
+        Optional<String> trouble = isOfBefore ? Optional.empty() : trouble(entry);
         if (trouble.isPresent()) {
             taken.removeLast();
             if (!(entry.note() instanceof Note.TakenBack)) {
@@ -64,6 +76,13 @@ final class NoteCheck {
     /** All notes taken, by number. */
     List<Entry> taken() {
         return List.copyOf(taken);
+    }
+
+    /** Notes but for those that say how something was done and stand in the plan by now. */
+    private List<Entry> notInThePlan() {
+        return inForce.stream()
+                .filter(entry -> entry.number() > takenIn || !entry.note().isOfHow())
+                .toList();
     }
 
     private Optional<String> trouble(Entry entry) {
@@ -82,11 +101,13 @@ final class NoteCheck {
     }
 
     private Optional<String> courses(Set<Integer> of) {
+        List<Entry> counting = notInThePlan();
         return of.stream()
+                .filter(number -> !gone.contains(number))
                 .sorted()
                 .map(plantings::get)
                 .filter(Objects::nonNull)
-                .flatMap(planting -> new Course(season, planting, inForce).trouble().stream())
+                .flatMap(planting -> new Course(season, planting, counting).trouble().stream())
                 .findFirst();
     }
 
@@ -96,9 +117,9 @@ final class NoteCheck {
             return day;
         }
         return switch (entry.note()) {
-            case Note.InBed other when plantings.containsKey(other.planting()) -> bed(other.bed());
+            case Note.InBed other when unknown(other.planting()) == null -> bed(other.bed());
             case Note.OfPlants many
-            when plantings.containsKey(many.planting()) && many.plants() == 0 ->
+            when unknown(many.planting()) == null && many.plants() == 0 ->
                 "A planting of no plants was not done. Write: " + many.planting() + " not-done";
             case Note.OfPlanting of -> unknown(of.planting());
             case Note.BedGone gone -> bed(gone.bed());
@@ -116,6 +137,11 @@ final class NoteCheck {
     }
 
     private @Nullable String unknown(int number) {
+        if (gone.contains(number)) {
+            return "Planting " + number
+                    + " is no longer in the plan since it was changed. Write a number that the season"
+                    + " sheet shows.";
+        }
         if (plantings.containsKey(number)) {
             return null;
         }
@@ -152,8 +178,15 @@ final class NoteCheck {
         return null;
     }
 
-    private static @Nullable String takenBack(List<Entry> before, int number) {
-        if (before.stream().noneMatch(entry -> entry.number() == number)) {
+    private @Nullable String takenBack(List<Entry> before, int number) {
+        Optional<Entry> meant =
+                before.stream().filter(entry -> entry.number() == number).findFirst();
+        if (number <= takenIn && meant.isPresent() && meant.get().note().isOfHow()) {
+            return "What note " + number
+                    + " says is part of the plan since it was changed, so it can't be taken back. Note"
+                    + " when it was really done instead: moved and the day.";
+        }
+        if (meant.isEmpty()) {
             return "There is no earlier note " + number
                     + " to take back. Write the number of a note that --list shows.";
         }

@@ -26,6 +26,12 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
         return InForce.of(entries);
     }
 
+    /** The log as it was after so many lines. */
+    public SeasonLog upTo(int line) {
+        return new SeasonLog(
+                entries.stream().filter(entry -> entry.number() <= line).toList(), Math.min(line, lines), "");
+    }
+
     /**
      * This log and more text after it. Text may be given in pieces, cut at ends of lines.
      *
@@ -46,7 +52,7 @@ public record SeasonLog(List<Entry> entries, int lines, String cutOff) {
                 continue;
             }
             try {
-                Entry entry = new NoteReader(plan.season(), number, line).entry();
+                Entry entry = new NoteReader(plan.began(), number, line).entry();
                 int column = line.length() - line.stripLeading().length() + 1;
                 int at = number;
                 check.take(entry).ifPresent(wrong -> faults.add(new NoteFault(at, column, wrong)));

@@ -78,7 +78,7 @@ public final class Understood {
     }
 
     private static String named(Plan plan, int number) {
-        return plan.plantings().stream()
+        return plan.everyPlanting().stream()
                 .filter(planting -> planting.number() == number)
                 .map(Understood::named)
                 .findFirst()

@@ -60,6 +60,13 @@ final class Changes {
         }
     }
 
+    /** Whether a lot may be one of a kept planting: one of those that it is or was in the plan in force, or a new one. */
+    boolean isLotOf(int planting, KeptPlanting kept) {
+        Integer was = kept.was();
+        int its = number[planting];
+        return was == null || !any ? its == 0 || its == kept.number() : its == was;
+    }
+
     /** What it costs to have a planting at a place, or nowhere; grains. */
     long cost(int planting, int place) {
         if (!any || inForce[planting] == place) {

@@ -149,7 +149,7 @@ public final class Delays {
         int place = facts.table().find(spot.stock(), spot.bed(), spot.sowWeek(), spot.method());
         List<Integer> lots = new ArrayList<>();
         for (int p = facts.firstPlanting(spot.stock()); p < facts.firstPlanting(spot.stock() + 1); p++) {
-            if (score.place(p) == place && place >= 0) {
+            if (score.place(p) == place && place >= 0 && facts.changes.isLotOf(p, planting)) {
                 lots.add(p);
             }
         }

@@ -185,7 +185,7 @@ final class Layout {
 
     /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
     void move(Planting planting, int at) {
-        if (at < 0 && facts.stays(planting.getId())) {
+        if ((at < 0 && facts.stays(planting.getId())) || facts.isRefused(planting.getId(), at)) {
             at = place(planting);
         }
         moved.add(planting);

@@ -101,7 +101,7 @@ final class Opening {
     /** What one more planting at a place would gain; null if it would break a hard rule (more). */
     private @Nullable Candidate ask(int place) {
         int planting = leftOut(table.stock(place));
-        if (planting < 0) {
+        if (planting < 0 || facts.isRefused(planting, place)) {
             return null;
         }
         long hard = score.hard();

@@ -72,7 +72,7 @@ public final class Outcomes {
             int lots = planting.lots();
             int stock = facts.table().stock(place);
             for (int p = facts.firstPlanting(stock); p < facts.firstPlanting(stock + 1) && lots > 0; p++) {
-                if (!isTaken[p] && facts.mayBe(p, place)) {
+                if (!isTaken[p] && facts.mayBe(p, place) && facts.changes.isLotOf(p, planting)) {
                     isTaken[p] = true;
                     places[p] = place;
                     lots--;

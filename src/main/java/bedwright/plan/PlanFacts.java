@@ -14,12 +14,14 @@ import bedwright.season.Method;
 import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
+import bedwright.season.UnderWay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -77,6 +79,8 @@ public final class PlanFacts {
     /** What it costs to change the plan in force, in a season under way. */
     final Changes changes;
 
+    private final boolean[] refused;
+
     /** Where each planting is if nothing is planted: what stands stays, other plantings are left out. */
     final int[] unplanted;
 
@@ -86,7 +90,7 @@ public final class PlanFacts {
 
     private @Nullable Givers givers;
 
-    private PlanFacts(Season season, List<PossibleSeason> seasons, ProspectTable table) {
+    private PlanFacts(Season season, List<PossibleSeason> seasons, ProspectTable table, Set<Integer> kept) {
         this.season = season;
         this.seasons = List.copyOf(seasons);
         this.table = table;
@@ -141,6 +145,7 @@ public final class PlanFacts {
         this.placeOfJob = jobs();
         this.restBroken = new boolean[table.places()];
         markBrokenRest();
+        this.refused = new boolean[table.places()];
         this.fixedPlace = new int[stockOf.length];
         Arrays.fill(fixedPlace, -1);
         fixStanding();
@@ -150,6 +155,12 @@ public final class PlanFacts {
             unplanted[p] = stays(p) && unplanted[p] < 0 ? asItStands(stockOf[p]) : unplanted[p];
         }
         this.changes = new Changes(this);
+        for (int p = 0; p < fixedPlace.length; p++) {
+            if (fixedPlace[p] < 0 && kept.contains(changes.number[p])) {
+                fixedPlace[p] = changes.inForce[p];
+                unplanted[p] = changes.inForce[p];
+            }
+        }
         this.free = IntStream.range(0, stockOf.length)
                 .filter(p -> fixedPlace[p] < 0 && table.firstPlace(stockOf[p]) < table.firstPlace(stockOf[p] + 1))
                 .toArray();
@@ -157,12 +168,12 @@ public final class PlanFacts {
 
     /** Compiles a season over its possible seasons. */
     public static PlanFacts of(Season season, List<PossibleSeason> seasons) {
-        return new PlanFacts(season, seasons, ProspectTable.of(season, seasons));
+        return new PlanFacts(season, seasons, ProspectTable.of(season, seasons), Set.of());
     }
 
     /** Compiles a season whose prospects are there already. */
     public static PlanFacts of(Season season, List<PossibleSeason> seasons, ProspectTable table) {
-        return new PlanFacts(season, seasons, table);
+        return new PlanFacts(season, seasons, table, Set.of());
     }
 
     /**
@@ -180,7 +191,36 @@ public final class PlanFacts {
             Season season, List<PossibleSeason> seasons, List<KeptPlanting> plan, Collection<Spot> more) {
         List<Spot> spots = new ArrayList<>(more);
         plan.forEach(planting -> spots.add(Outcomes.spot(season, planting)));
+        UnderWay underWay = season.underWay();
+        if (underWay != null) {
+            // What was changed of them has its price.
+            underWay.inForce().forEach(planting -> spots.add(Outcomes.spot(season, planting)));
+        }
         return of(season, seasons, ProspectTable.at(season, seasons, spots));
+    }
+
+    /**
+     * The same in a season under way with some plantings of the plan in force held where they are, and some that must not be
+     * put in: for a search.
+     *
+     * @param kept numbers of plantings in force
+     * @param refused plantings whose crops are not put newly into their beds
+     */
+    PlanFacts keeping(Set<Integer> kept, List<KeptPlanting> refused) {
+        PlanFacts facts = new PlanFacts(season, seasons, table, kept);
+        List<Bed> beds = season.allBeds();
+        for (int place = 0; place < table.places(); place++) {
+            String crop = season.crops().get(cropOf[table.stock(place)]).name();
+            String bed = beds.get(table.bed(place)).name();
+            facts.refused[place] = refused.stream()
+                    .anyMatch(one -> one.crop().equals(crop) && one.bed().equals(bed));
+        }
+        return facts;
+    }
+
+    /** Whether a planting must not be put at a place, since that was refused; it may stay where it is in force. */
+    boolean isRefused(int planting, int place) {
+        return place >= 0 && refused[place] && changes.inForce[planting] != place;
     }
 
     public Season season() {

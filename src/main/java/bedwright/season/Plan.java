@@ -1,6 +1,7 @@
 package bedwright.season;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A plan as it is kept in a file: the season it was made for, how it was made, and its plantings. */
@@ -18,7 +19,10 @@ public record Plan(
         List<KeptPlanting> plantings,
 
         @Fact("How close it comes to the best possible, if that was looked for") @Nullable
-        Closeness closeness) {
+        Closeness closeness,
+
+        @Fact("The plan of the whole season, where this one was made for what was left of it") @Nullable
+        Throughout throughout) {
 
     public Plan {
         plantings = List.copyOf(plantings);
@@ -26,13 +30,42 @@ public record Plan(
 
     /** A plan of which nothing is said of how close it comes to the best possible. */
     public Plan(int version, Season season, Making making, Score score, List<KeptPlanting> plantings) {
-        this(version, season, making, score, plantings, null);
+        this(version, season, making, score, plantings, null, null);
     }
 
-    /** The least number that no planting has. */
+    /** The season as it began; that of the plan itself, if this was made before its season. */
+    public Season began() {
+        return throughout == null ? season : throughout.season();
+    }
+
+    /** Its plantings over the whole season, those that are over among them. */
+    public List<KeptPlanting> plantingsThroughout() {
+        return throughout == null ? plantings : throughout.plantings();
+    }
+
+    /** Whether it has a planting of this number, over the whole season. */
+    public boolean has(int number) {
+        return plantingsThroughout().stream().anyMatch(planting -> planting.number() == number);
+    }
+
+    /** Plantings of this plan and of those before it, which notes may speak of. */
+    public List<KeptPlanting> everyPlanting() {
+        return throughout == null
+                ? plantings
+                : Stream.concat(throughout.plantings().stream(), throughout.gone().stream())
+                        .toList();
+    }
+
+    /** Lines of the season log whose moves are in the plan already. */
+    public int notesTakenIn() {
+        return throughout == null ? 0 : throughout.notes();
+    }
+
+    /** The least number that no planting has had. */
     public int nextNumber() {
-        int next = 1;
-        for (KeptPlanting planting : plantings) {
+        UnderWay underWay = season.underWay();
+        int next = underWay == null ? 1 : underWay.nextNumber();
+        for (KeptPlanting planting : everyPlanting()) {
             next = Math.max(next, planting.number() + 1);
         }
         return next;
@@ -40,7 +73,45 @@ public record Plan(
 
     /** The same plan, with how close it comes to the best possible. */
     public Plan with(@Nullable Closeness how) {
-        return new Plan(version, season, making, score, plantings, how);
+        return new Plan(version, season, making, score, plantings, how, throughout);
+    }
+
+    /** The same plan of what is left of a season, with the plan of all of it. */
+    public Plan with(Throughout whole) {
+        return new Plan(version, season, making, score, plantings, closeness, whole);
+    }
+
+    /**
+     * A plan changed during its season, over the whole of it. What was done before the change stands in it as it was done,
+     * the rest as it was planned then; from it and the season log follows where the season is on any later day.
+     */
+    public record Throughout(
+            @Fact("The season as it began, whole") Season season,
+
+            @Fact(value = "The plantings, those that are over among them", byDefault = "[]")
+            List<KeptPlanting> plantings,
+
+            @Fact(
+                    value = "Plantings of plans before this that it has no more; their numbers are not used again",
+                    byDefault = "[]")
+            List<KeptPlanting> gone,
+
+            @Fact(value = "New plantings that were proposed and refused when it was made", byDefault = "[]")
+            List<KeptPlanting> refused,
+
+            @Fact(value = "Lines of the season log that were known when it was made", min = 0, max = 1000000)
+            int notes,
+
+            @Fact("Fingerprint (SHA-256) of these lines") String log,
+
+            @Fact("Fingerprint (SHA-256) of the file of the plan before")
+            String before) {
+
+        public Throughout {
+            plantings = List.copyOf(plantings);
+            gone = List.copyOf(gone);
+            refused = List.copyOf(refused);
+        }
     }
 
     /** Seed and limits with which a plan was made. */

@@ -38,6 +38,11 @@ public record UnderWay(
         return new UnderWay(on, weather, gusts, missing, plan, nextNumber);
     }
 
+    /** The same with new plantings numbered from a number on, if that is greater. */
+    public UnderWay numberedFrom(int number) {
+        return new UnderWay(on, weather, gusts, missing, inForce, Math.max(nextNumber, number));
+    }
+
     /** How much of a stock is not there in the week that begins on a day. */
     public double missing(String stock, LocalDate week) {
         return missing.stream()

@@ -1,6 +1,8 @@
 package bedwright.sheet;
 
 import bedwright.growth.ProspectTable;
+import bedwright.growth.Spot;
+import bedwright.plan.Outcomes;
 import bedwright.season.Bed;
 import bedwright.season.Crop;
 import bedwright.season.KeptPlanting;
@@ -110,7 +112,8 @@ record Shown(
         Integer pool = kept.pool();
         Standing stands = standing == null ? null : season.standing().get(standing - 1);
         int stock = standing != null ? season.pool().size() + standing - 1 : pool != null ? pool - 1 : -1;
-        int place = stock < 0 ? -1 : table.find(stock, bed, season.weekOf(kept.sown()), method);
+        Spot spot = stock < 0 ? null : Outcomes.spot(season, kept);
+        int place = spot == null ? -1 : table.find(stock, bed, spot.sowWeek(), spot.method());
         if (place < 0) {
             throw unknown(kept, "the season's prospects have no such place");
         }

@@ -1,6 +1,7 @@
 package bedwright.sheet;
 
 import bedwright.growth.Barred;
+import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
 import bedwright.plan.Outcome;
 import bedwright.plan.Rule;
@@ -111,7 +112,7 @@ final class TriedWords {
     }
 
     Method method(Spot spot) {
-        return crop(spot.stock()).methods().get(spot.method());
+        return crop(spot.stock()).methods().get(ProspectTable.methodOf(spot.method()));
     }
 
     /** Why a season does not offer a spot, as the end of a sentence. */

@@ -57,7 +57,7 @@ public final class WeekSheets {
     /** Weeks in which there is something to do, to cut or to deliver. */
     public List<Integer> weeks() {
         List<Integer> weeks = new ArrayList<>();
-        for (int w = 0; w < season.weeks(); w++) {
+        for (int w = season.firstWeek(); w < season.weeks(); w++) {
             if (page(w).parts().size() > 0) {
                 weeks.add(w);
             }

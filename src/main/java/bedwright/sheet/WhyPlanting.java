@@ -405,10 +405,7 @@ public final class WhyPlanting {
                         ? "another bed"
                         : "in bed " + season.allBeds().get(spot.bed()).name();
             case OTHER_METHOD ->
-                spot == null
-                        ? "another method"
-                        : words.crop(spot.stock()).methods().get(spot.method()).name() + ", week of "
-                                + say.week(spot.sowWeek());
+                spot == null ? "another method" : words.method(spot).name() + ", week of " + say.week(spot.sowWeek());
             case LEFT_OUT -> "left out";
         };
     }

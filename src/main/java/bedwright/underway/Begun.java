@@ -41,7 +41,7 @@ final class Begun {
     /** @param isHeld whether what is asked for and undecided counts as promised */
     Begun(Plan plan, SeasonLog log, LocalDate on, boolean isHeld) {
         this.plan = plan;
-        this.whole = plan.season();
+        this.whole = plan.began();
         this.on = on;
         this.day = whole.dayOf(on);
         this.notes =
@@ -55,9 +55,9 @@ final class Begun {
     }
 
     Remaining remaining() {
-        for (KeptPlanting kept : plan.plantings()) {
+        for (KeptPlanting kept : plan.plantingsThroughout()) {
             Planted planted = Planted.of(whole, kept);
-            take(planted, Told.of(planted, notes));
+            take(planted, Told.of(planted, planted.stoodBefore(whole), notes, plan.notesTakenIn()));
         }
         List<Lots> pool = new ArrayList<>();
         for (int i = 0; i < lots.length; i++) {
@@ -177,7 +177,7 @@ final class Begun {
                 1,
                 pulled,
                 kept.pool(),
-                kept.pool() == null ? 1 : lotsOf(planted));
+                kept.pool() == null ? 1 : kept.lots());
         Standing bare = bare(planted, told, isInTray, week, past);
         int place = isInTray
                 ? whole.weekOf(out == null ? on : out) - planted.method().trayWeeks()
@@ -186,7 +186,8 @@ final class Begun {
                 ? List.of(planted.method().name())
                 : Ways.of(planted, day, isInTray, method -> expect(planted, told, bare, method, told.bed, place));
         Prospect expected = expect(planted, told, bare, planted.method(), told.bed, place);
-        double factor = new Cuts(whole, expected).factor(told.cuts);
+        // What is in trays can't have been cut.
+        double factor = isInTray ? 1 : new Cuts(whole, expected).factor(told.cuts);
         Standing now = bare(planted, told, isInTray, week, with(past, ways, factor));
         int entry = planted.before() == null ? standing.size() : entry(planted);
         if (planted.before() == null) {
@@ -221,16 +222,6 @@ final class Begun {
         }
         LocalDate week = whole.weekStart(whole.weekOf(out));
         return week.isBefore(on) ? week.plusWeeks(1) : week;
-    }
-
-    /** Lots of the pool that a planting was made of. */
-    private int lotsOf(Planted planted) {
-        KeptPlanting kept = planted.kept();
-        Integer entry = kept.standing();
-        Past past = entry == null || entry > plan.season().standing().size()
-                ? null
-                : plan.season().standing().get(entry - 1).past();
-        return past == null ? kept.lots() : past.lots();
     }
 
     private Standing bare(Planted planted, Told told, boolean isInTray, int week, Past past) {

@@ -62,17 +62,24 @@ final class Told {
 
     /**
      * @param planted as planned
+     * @param stoodBefore whether it stood before the season began
      * @param notes of any planting, those of later days than the one it is left out
+     * @param takenIn number of the last note that the plan was made with: what was moved or left out up to it stands in
+     *     the plan as it was done, or as it was planned anew
      */
-    static Told of(Planted planted, List<Entry> notes) {
+    static Told of(Planted planted, boolean stoodBefore, List<Entry> notes, int takenIn) {
         Told told = new Told(planted);
+        List<Entry> counting = notes.stream()
+                .filter(entry ->
+                        stoodBefore || entry.number() > takenIn || !entry.note().isOfHow())
+                .toList();
         // How many there are is needed to take a number of them as a share, whatever the order of the notes.
-        notes.forEach(entry -> {
+        counting.forEach(entry -> {
             if (entry.note() instanceof Note.OfPlants many && many.planting() == planted.number()) {
                 told.plants = many.plants();
             }
         });
-        notes.stream()
+        counting.stream()
                 .sorted(Comparator.comparing(Entry::on).thenComparing(Entry::number))
                 .forEach(entry -> told.take(planted, entry));
         told.forgetWhatWasBefore();

@@ -9,6 +9,7 @@ import bedwright.plan.PlanFacts;
 import bedwright.plan.Search;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Plan;
+import bedwright.season.Sampling;
 import bedwright.season.Season;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -26,17 +27,27 @@ final class RandomStates {
 
     /** A plan made with few moves. */
     static synchronized Plan plan(String file) {
-        return PLANS.computeIfAbsent(file, name -> {
-            Season season = SeasonFile.read(Path.of("problems", name));
-            PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-            Search.Found found = new Search(facts, new Search.Limits(1, null, 3000L)).run(Search.nothingPlaced(facts));
-            return new Plan(
-                    1,
-                    season,
-                    new Plan.Making(1, null, 3000L, false, false),
-                    new Plan.Score(found.hard(), found.medium(), found.soft()),
-                    Outcomes.of(facts, found.places()).plantings());
+        return PLANS.computeIfAbsent(file, name -> plan(SeasonFile.read(Path.of("problems", name))));
+    }
+
+    /** The same over few possible seasons, which is quick. */
+    static synchronized Plan quickPlan(String file) {
+        return PLANS.computeIfAbsent("quick " + file, name -> {
+            Season season = SeasonFile.read(Path.of("problems", file));
+            Sampling possible = season.possible();
+            return plan(season.with(new Sampling(3, possible.seed(), possible.doubt(), List.of())));
         });
+    }
+
+    private static Plan plan(Season season) {
+        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        Search.Found found = new Search(facts, new Search.Limits(1, null, 3000L)).run(Search.nothingPlaced(facts));
+        return new Plan(
+                1,
+                season,
+                new Plan.Making(1, null, 3000L, false, false),
+                new Plan.Score(found.hard(), found.medium(), found.soft()),
+                Outcomes.of(facts, found.places()).plantings());
     }
 
     /** A day of the season on which something may still be done. */
@@ -47,7 +58,12 @@ final class RandomStates {
 
     /** So many notes up to a day that can be true; those that can't are left out. */
     static SeasonLog log(Plan plan, LocalDate on, int notes, Random random) {
-        SeasonLog log = SeasonLog.EMPTY;
+        return more(plan, SeasonLog.EMPTY, on, notes, random);
+    }
+
+    /** The same after notes that are there already. */
+    static SeasonLog more(Plan plan, SeasonLog before, LocalDate on, int notes, Random random) {
+        SeasonLog log = before;
         List<LocalDate> days = new ArrayList<>();
         long length = on.toEpochDay() - plan.season().starts().toEpochDay() + 1;
         for (int i = 0; i < notes; i++) {
