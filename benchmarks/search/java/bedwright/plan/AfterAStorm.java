@@ -69,7 +69,7 @@ public final class AfterAStorm {
 
     public static void main(String[] args) {
         BenchArgs said = new BenchArgs(
-                args, "plan", "storms", "first", "seconds", "scratch", "moves", "warmth", "steps", "commit");
+                args, "plan", "storms", "first", "seconds", "scratch", "steps", "commit");
         Plan plan = PlanFile.read(Path.of(said.text("plan", "plans/demo-farm/plan.json")));
         int storms = said.number("storms", 3);
         double seconds = Double.parseDouble(said.text("seconds", "5"));
@@ -92,25 +92,20 @@ public final class AfterAStorm {
                     facts.table.places(),
                     factsTook,
                     money(facts, gain(facts, Search.nothingPlaced(facts)).soft()));
-            for (String warmth : said.text("warmth", "0.3").split(",")) {
-                long start = System.nanoTime();
-                Replan replan = new Replan(
-                        facts,
-                        said.number("moves", 0) > 0
-                                ? new Search.Limits(s, null, (long) said.number("moves", 0))
-                                : new Search.Limits(s, Duration.ofMillis(Math.round(seconds * 1000)), null),
-                        Double.parseDouble(warmth));
-                int[] raw = replan.search().run(InForce.places(facts)).places();
-                Gain found = gain(facts, raw);
-                int[] fewest = FewestChanges.of(facts, raw);
-                tell("warmth " + warmth + " " + replan.search().moves() + " moves, before taking back", facts, found);
-                tell(
-                        String.format(Locale.ROOT, "warmth %s, %.1f s", warmth, (System.nanoTime() - start) / 1e9),
-                        facts,
-                        gain(facts, fewest));
-                if (said.number("steps", 0) > 0) {
-                    steps(facts, fewest);
-                }
+            long start = System.nanoTime();
+            Replan replan =
+                    new Replan(facts, new Search.Limits(s, Duration.ofMillis(Math.round(seconds * 1000)), null));
+            int[] fewest = replan.run();
+            tell(
+                    String.format(
+                            Locale.ROOT,
+                            "from the plan in force, %d moves, %.1f s",
+                            replan.search().moves(),
+                            (System.nanoTime() - start) / 1e9),
+                    facts,
+                    gain(facts, fewest));
+            if (said.number("steps", 0) > 0) {
+                steps(facts, fewest);
             }
             if (scratch > 0) {
                 Search from = new Search(facts, new Search.Limits(s, Duration.ofSeconds(scratch), null));

@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import bedwright.season.KeptPlanting;
 import bedwright.season.UnderWay;
 import java.util.ArrayList;
@@ -16,9 +15,6 @@ import org.jspecify.annotations.Nullable;
  * than the plan in force. One use only.
  */
 public final class Replan {
-    /** Part of the usual temperature, since the plan in force is a good one: see the contributors' page. */
-    private static final double WARMTH = 0.3;
-
     private final PlanFacts facts;
     private final Search search;
 
@@ -27,7 +23,7 @@ public final class Replan {
      *     {@link InForce#facts}
      */
     public Replan(PlanFacts facts, Search.Limits limits) {
-        this(facts, limits, WARMTH);
+        this(facts, limits, Set.of(), List.of());
     }
 
     /**
@@ -37,12 +33,8 @@ public final class Replan {
      * @param refused plantings that are not put in: their crops are not put newly into their beds
      */
     public Replan(PlanFacts facts, Search.Limits limits, Set<Integer> kept, List<KeptPlanting> refused) {
-        this(kept.isEmpty() && refused.isEmpty() ? facts : facts.keeping(kept, refused), limits, WARMTH);
-    }
-
-    Replan(PlanFacts facts, Search.Limits limits, double warmth) {
-        this.facts = facts;
-        this.search = new Search(facts, limits, EnvironmentMode.PHASE_ASSERT, warmth);
+        this.facts = kept.isEmpty() && refused.isEmpty() ? facts : facts.keeping(kept, refused);
+        this.search = new Search(this.facts, limits);
     }
 
     /** The search, to be watched and to be stopped. */
@@ -50,9 +42,22 @@ public final class Replan {
         return search;
     }
 
-    /** Where each planting is in the new plan; searches until the limit. */
+    /**
+     * Where each planting is in the new plan; searches until the limit. One search begins with the plan in force, filled up;
+     * the other with a plan filled up from nothing that then takes back what it can: where what must be ours is missing, the
+     * plan in force stands in the way of what would give it.
+     */
     public int[] run() {
-        return FewestChanges.of(facts, search.run(InForce.places(facts)).places());
+        Search.Found inForce = Search.Found.of(facts, InForce.places(facts));
+        Search.Found filled = filled(inForce.places());
+        Search.Found anew = filled(Search.nothingPlaced(facts));
+        Search.Found found = search.run(filled.isBetterThan(inForce) ? filled.places() : inForce.places(), anew.places());
+        Search.Found best = found.isBetterThan(inForce) ? found : inForce;
+        return FewestChanges.of(facts, best.places());
+    }
+
+    private Search.Found filled(int[] places) {
+        return Search.Found.of(facts, FewestChanges.of(facts, Opening.fill(facts, places, search::isStopped)));
     }
 
     /**

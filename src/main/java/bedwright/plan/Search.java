@@ -49,7 +49,6 @@ public final class Search {
     private final PlanFacts facts;
     private final Limits limits;
     private final EnvironmentMode mode;
-    private final double warmth;
     private final List<Probe> probes = new ArrayList<>();
     private final List<Solver<SeasonPlan>> solvers = new CopyOnWriteArrayList<>();
     private final AtomicReference<@Nullable Found> best = new AtomicReference<>();
@@ -117,17 +116,7 @@ public final class Search {
 
     /** For tests: with the solver's own assertions. */
     Search(PlanFacts facts, Limits limits, EnvironmentMode mode) {
-        this(facts, limits, mode, 1);
-    }
-
-    /**
-     * A search that begins with a plan that is good already.
-     *
-     * @param warmth part of the usual temperature to begin at: the less, the nearer it stays to the plan it begins with
-     */
-    Search(PlanFacts facts, Limits limits, EnvironmentMode mode, double warmth) {
         this.facts = facts;
-        this.warmth = warmth;
         this.limits = limits;
         this.mode = mode;
         for (int s = 0; s < SEARCHES; s++) {
@@ -152,12 +141,32 @@ public final class Search {
         Found given = Found.of(facts, start);
         note(given);
         if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
-            searchAll(given.isBetterThan(opened) ? given : opened);
+            Found from = given.isBetterThan(opened) ? given : opened;
+            searchAll(List.of(from, from));
         }
         return Objects.requireNonNull(best.get());
     }
 
-    private void searchAll(Found from) {
+    /**
+     * The same with a plan for each of the two searches to begin with, as they are; later rounds begin with the best. Where
+     * there is time for one search only, that begins with the better.
+     *
+     * @return a plan that is not worse than either
+     */
+    Found run(int[] one, int[] other) {
+        Found first = Found.of(facts, one);
+        Found second = Found.of(facts, other);
+        note(first);
+        note(second);
+        if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
+            searchAll(second.isBetterThan(first) ? List.of(second, first) : List.of(first, second));
+        }
+        return Objects.requireNonNull(best.get());
+    }
+
+    /** @param begin what each search begins with, the best first */
+    private void searchAll(List<Found> begin) {
+        Found from = begin.getFirst();
         boolean together = Runtime.getRuntime().availableProcessors() > 1;
         int count = limits.moves() != null || together ? SEARCHES : 1;
         long end = limits.time() == null
@@ -167,7 +176,7 @@ public final class Search {
         long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PAIR * facts.free.length;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
         Found nothing = Found.of(facts, nothingPlaced(facts));
-        SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from).times(warmth));
+        SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
             int round = 0;
@@ -179,7 +188,8 @@ public final class Search {
                 // A last round that would be shorter than this one becomes part of it.
                 long moves = movesLeft / 2 < length ? movesLeft : length;
                 Found before = Objects.requireNonNull(best.get());
-                searchOnce(setup.round(round, moves, time), count, seeds, threads);
+                List<Found> starts = round == 0 ? begin : List.of(before, before);
+                searchOnce(starts, setup.round(round, moves, time), count, seeds, threads);
                 if (limits.settle() && round > 0 && broughtLittle(nothing, before)) {
                     settled = !stopped;
                     return;
@@ -203,9 +213,8 @@ public final class Search {
         return Duration.ofNanos(nanos).truncatedTo(ChronoUnit.MILLIS);
     }
 
-    /** One round of all searches, from the best plan so far. */
-    private void searchOnce(SolverSetup setup, int count, Random seeds, ExecutorService threads) {
-        int[] from = Objects.requireNonNull(best.get()).places();
+    /** One round of all searches. */
+    private void searchOnce(List<Found> starts, SolverSetup setup, int count, Random seeds, ExecutorService threads) {
         List<Callable<Found>> searches = new ArrayList<>();
         solvers.clear();
         for (int s = 0; s < count; s++) {
@@ -218,6 +227,7 @@ public final class Search {
                     solver.terminateEarly();
                 }
             });
+            int[] from = starts.get(s).places();
             solvers.add(solver);
             searches.add(() -> found(solver.solve(new SeasonPlan(facts, from, probe))));
         }

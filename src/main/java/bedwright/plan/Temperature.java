@@ -24,11 +24,6 @@ record Temperature(long medium, long soft) {
                 Math.max(1, Math.round(each * Math.max(0, plan.soft() - nothing.soft()))));
     }
 
-    /** A part of it, or a multiple. */
-    Temperature times(double factor) {
-        return new Temperature(Math.round(factor * medium), Math.max(1, Math.round(factor * soft)));
-    }
-
     private static long placed(Search.Found plan) {
         return Arrays.stream(plan.places()).filter(place -> place >= 0).count();
     }
