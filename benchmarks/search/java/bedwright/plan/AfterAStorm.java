@@ -68,8 +68,7 @@ public final class AfterAStorm {
     }
 
     public static void main(String[] args) {
-        BenchArgs said = new BenchArgs(
-                args, "plan", "storms", "first", "seconds", "scratch", "steps", "commit");
+        BenchArgs said = new BenchArgs(args, "plan", "storms", "first", "seconds", "scratch", "steps", "commit");
         Plan plan = PlanFile.read(Path.of(said.text("plan", "plans/demo-farm/plan.json")));
         int storms = said.number("storms", 3);
         double seconds = Double.parseDouble(said.text("seconds", "5"));

@@ -51,7 +51,8 @@ public final class Replan {
         Search.Found inForce = Search.Found.of(facts, InForce.places(facts));
         Search.Found filled = filled(inForce.places());
         Search.Found anew = filled(Search.nothingPlaced(facts));
-        Search.Found found = search.run(filled.isBetterThan(inForce) ? filled.places() : inForce.places(), anew.places());
+        Search.Found found =
+                search.run(filled.isBetterThan(inForce) ? filled.places() : inForce.places(), anew.places());
         Search.Found best = found.isBetterThan(inForce) ? found : inForce;
         return FewestChanges.of(facts, best.places());
     }
