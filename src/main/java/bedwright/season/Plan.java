@@ -26,6 +26,8 @@ public record Plan(
 
     public Plan {
         plantings = List.copyOf(plantings);
+        // A file is in one set of units.
+        throughout = throughout == null ? null : throughout.in(season.units());
     }
 
     /** A plan of which nothing is said of how close it comes to the best possible. */
@@ -111,6 +113,13 @@ public record Plan(
             plantings = List.copyOf(plantings);
             gone = List.copyOf(gone);
             refused = List.copyOf(refused);
+        }
+
+        /** The same in other units. */
+        Throughout in(Units units) {
+            return units == season.units()
+                    ? this
+                    : new Throughout(season.with(units), plantings, gone, refused, notes, log, before);
         }
     }
 
