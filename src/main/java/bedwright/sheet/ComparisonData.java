@@ -134,6 +134,7 @@ public final class ComparisonData {
         all.put("from", money(found.low()));
         all.put("to", money(found.high()));
         all.put("luckOfSearches", money(found.luck()));
+        all.put("foundNineTimesInTenFrom", money(found.findable()));
         all.put("shareOfSeasonsBetter", rounded(found.won(), 4));
         all.put("told", found.isTold());
         return all;
