@@ -44,6 +44,13 @@ record PlanAgain(Plan plan, PlanFacts facts, int[] places, Outcome outcome) {
         return new PlanAgain(plan, facts, places, outcome);
     }
 
+    /** Works out a plan that has no score of its own yet: what is left of one by what was noted. */
+    static PlanAgain of(Plan plan, Function<Plan, PlanFacts> compiling) {
+        PlanFacts facts = compiling.apply(plan);
+        int[] places = Outcomes.places(facts, plan.plantings());
+        return new PlanAgain(plan, facts, places, Outcomes.of(facts, places));
+    }
+
     /** The same, only as far as the plan goes. */
     static PlanAgain read(PlanFolder plans) {
         return read(

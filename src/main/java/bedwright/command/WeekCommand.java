@@ -3,6 +3,7 @@ package bedwright.command;
 import bedwright.climate.PossibleSeasons;
 import bedwright.plan.Delays;
 import bedwright.plan.PlanFacts;
+import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.sheet.WeekSheets;
 import java.io.PrintWriter;
@@ -51,16 +52,10 @@ final class WeekCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PlanFolder plans = named.folder();
-        PlanAgain again = PlanAgain.read(
-                plans,
-                plan -> PlanFacts.ofPlan(
-                        plan.season(),
-                        PossibleSeasons.of(plan.season()),
-                        plan.plantings(),
-                        Delays.spots(plan.season(), plan.plantings())));
+        LocalDate day = date;
+        PlanAgain again = again(plans, day);
         WeekSheets sheets = new WeekSheets(again.sheet(), Delays.of(again.facts(), again.places()));
         PrintWriter out = spec.commandLine().getOut();
-        LocalDate day = date;
         if (day == null) {
             List<Integer> weeks = sheets.weeks();
             Path file = plans.writePage("weeks.html", sheets.html(weeks));
@@ -69,24 +64,48 @@ final class WeekCommand implements Callable<Integer> {
         }
         Season season = again.plan().season();
         int week = season.weekOf(day);
-        if (week < 0 || week >= season.weeks()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "DATE " + day + " lies outside the season, which runs from " + season.starts() + " to "
-                            + season.dateOf(season.days() - 1));
-        }
-        if (week < season.firstWeek()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "DATE " + day + ": the plan in force was made for what was left of the season from "
-                            + season.weekStart(season.firstWeek())
-                            + " on. What was planned before stands in the former plan, plan-1.json and so on beside it.");
-        }
         out.print(sheets.text(week, WIDTH));
         out.println();
         Path file = plans.writePage("week-" + season.weekStart(week) + ".html", sheets.html(List.of(week)));
         out.println("To print: " + file);
         out.flush();
         return Exit.DONE;
+    }
+
+    /** The plan as it was made; where there are notes, what they make of it by the week's beginning. */
+    private PlanAgain again(PlanFolder plans, @Nullable LocalDate day) {
+        Plan plan = plans.read();
+        Season season = plan.season();
+        if (day != null && (season.weekOf(day) < 0 || season.weekOf(day) >= season.weeks())) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "DATE " + day + " lies outside the season, which runs from " + season.starts() + " to "
+                            + season.dateOf(season.days() - 1));
+        }
+        if (day != null && season.weekOf(day) < season.firstWeek()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "DATE " + day + ": the plan in force was made for what was left of the season from "
+                            + season.weekStart(season.firstWeek())
+                            + " on. What was planned before stands in the former plan, plan-1.json and so on beside it.");
+        }
+        int notes = SofarCommand.log(plans, plan).inForce().size();
+        if (notes == 0) {
+            return PlanAgain.read(plans, WeekCommand::facts);
+        }
+        spec.commandLine().getErr().println("By the plan and " + Words.count(notes, "note") + " in " + plans.log() + ".");
+        LocalDate monday = day == null ? null : season.weekStart(season.weekOf(day));
+        return PlanAgain.of(
+                PlanNow.of(plans, monday == null ? null : monday.toString(), spec)
+                        .plan(),
+                WeekCommand::facts);
+    }
+
+    private static PlanFacts facts(Plan plan) {
+        return PlanFacts.ofPlan(
+                plan.season(),
+                PossibleSeasons.of(plan.season()),
+                plan.plantings(),
+                Delays.spots(plan.season(), plan.plantings()));
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,5 +46,25 @@ class WeekTest {
 
         assertThat(ran.code()).isEqualTo(Exit.USAGE);
         assertThat(ran.err()).contains("2031-05-19", "lies outside the season, which runs from");
+    }
+
+    /** Rows under "Cut": one each kind of stems' crop, with its plantings below. */
+    private String cut(String day) {
+        String page = Ran.of("week", folder, day).out();
+        int from = page.indexOf("\nCut  ");
+        return from < 0 ? "" : page.substring(from, page.indexOf("\n\n", from));
+    }
+
+    @Test
+    void whatWasLostIsNotOnTheListToCut() throws Exception {
+        String before = cut("2027-07-12");
+        Matcher first = Pattern.compile("(\\d+) (?:Fence|Open) bed, ").matcher(before);
+        assertThat(first.find()).as(before).isTrue();
+        String number = first.group(1);
+
+        Ran noted = Ran.of("note", folder, number, "lost", "all", "wind", "--on", "2027-07-11", "--yes");
+
+        assertThat(noted.code()).as(noted.err()).isEqualTo(Exit.DONE);
+        assertThat(cut("2027-07-12")).isNotEqualTo(before).doesNotContainPattern("\\b" + number + " (?:Fence|Open) bed, ");
     }
 }
