@@ -27,6 +27,27 @@ public final class SaidDay {
      *     says what to write instead
      */
     public static LocalDate of(Season season, String said) {
+        List<LocalDate> within = within(season, said);
+        if (within.size() > 1) {
+            throw new IllegalArgumentException("\"" + said.strip() + "\" comes more than once in this season. Write "
+                    + within.getFirst() + " or " + within.getLast() + ".");
+        }
+        return within.getFirst();
+    }
+
+    /**
+     * Likewise, of a day that lies ahead: of two in a season under way the one that is still to come is meant. Not for
+     * what is kept, which would mean another day later.
+     */
+    static LocalDate toCome(Season season, String said) {
+        LocalDate open = season.weekStart(season.firstWeek());
+        List<LocalDate> left = within(season, said).stream()
+                .filter(date -> !date.isBefore(open))
+                .toList();
+        return left.size() == 1 ? left.getFirst() : of(season, said);
+    }
+
+    private static List<LocalDate> within(Season season, String said) {
         String day = said.strip();
         List<LocalDate> meant = new ArrayList<>();
         Matcher whole = WHOLE.matcher(day);
@@ -53,11 +74,7 @@ public final class SaidDay {
             throw new IllegalArgumentException("\"" + day + "\" lies outside the season. Write a day from "
                     + season.starts() + " to " + last + ".");
         }
-        if (within.size() > 1) {
-            throw new IllegalArgumentException("\"" + day + "\" comes more than once in this season. Write "
-                    + within.getFirst() + " or " + within.getLast() + ".");
-        }
-        return within.getFirst();
+        return within;
     }
 
     /** How many of the words that come first are a day, as far as can be told; at least 1. */

@@ -44,7 +44,7 @@ public record Wish(LocalDate on, List<Line> lines) {
             throw new IllegalArgumentException("There is no colon behind a day in \"" + said.strip()
                     + "\". Write it like: 12 Sep: 120 focal, 60 spike");
         }
-        LocalDate on = SaidDay.of(season, said.substring(0, colon));
+        LocalDate on = SaidDay.toCome(season, said.substring(0, colon));
         return new Wish(on, lines(KindTree.of(season.roles()), said.substring(colon + 1)));
     }
 

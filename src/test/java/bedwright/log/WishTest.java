@@ -5,14 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bedwright.file.SeasonFile;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What somebody would like to have, as they say it. The season goes from 20 September 2026 on for 60 weeks. */
+/** What somebody would like to have, as they say it. The season goes from 7 September 2026 on for 60 weeks. */
 class WishTest {
     private static final Season DEMO = SeasonFile.read(Path.of("problems/demo-farm.json"));
 
@@ -49,13 +51,20 @@ class WishTest {
     }
 
     @Test
+    void inASeasonUnderWayTheDayThatIsStillToComeIsMeant() {
+        UnderWay july = new UnderWay(LocalDate.of(2027, 7, 12), List.of(), List.of(), List.of(), List.of(), 1);
+
+        assertThat(Wish.of(DEMO.with(july), "10 Oct: 120 focal").on()).isEqualTo(LocalDate.of(2027, 10, 10));
+    }
+
+    @Test
     void anOrderIsADayAndStemsOfKinds() {
         Wish wish = Wish.of(DEMO, "12 Jul: 120 focal warm, 60 Spike, 8 x large");
 
         assertThat(wish)
                 .isEqualTo(new Wish(
                         LocalDate.of(2027, 7, 12),
-                        java.util.List.of(
+                        List.of(
                                 new Wish.Line("focal/warm", 120),
                                 new Wish.Line("spike", 60),
                                 new Wish.Line("focal/warm/sunflower/large", 8))));
