@@ -21,8 +21,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,8 +46,6 @@ import picocli.CommandLine.Spec;
             "What a file of strategies can say: target/bedwright schema strategies"
         })
 final class CompareCommand implements Callable<Integer> {
-    /** How long the process waits on Ctrl-C for what is done to be kept, s. */
-    private static final int WAIT_AT_THE_END = 60;
 
     /** Letters on a line of the summary. */
     private static final int WIDTH = 100;
@@ -154,26 +150,10 @@ final class CompareCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         CompareRun run = new CompareRun(season, strategies, effort, folder, err, System.console() != null);
         run.mustHaveSomethingToPlant();
-        CountDownLatch kept = new CountDownLatch(1);
-        Thread hook = new Thread(() -> {
-            run.stop();
-            try {
-                if (!kept.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
-                    err.println("What was done could not be kept in time.");
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        });
-        Runtime.getRuntime().addShutdownHook(hook);
-        try {
+        try (OnInterrupt interrupt = new OnInterrupt(err)) {
+            interrupt.stops(run::stop);
             run.plan();
             return run.made() < run.all() ? broken(run, err) : finish(run, strategies, more, folder);
-        } finally {
-            kept.countDown();
-            if (!run.isStopped()) {
-                Runtime.getRuntime().removeShutdownHook(hook);
-            }
         }
     }
 
@@ -241,17 +221,9 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Comparison.Effort effort() {
-        if (seconds != null && !(seconds > 0 && seconds <= 1e6)) {
-            throw usage("--time takes seconds, more than 0, not " + seconds);
-        }
-        if (moves != null && moves < 1) {
-            throw usage("--moves takes a number of moves, at least 1, not " + moves);
-        }
+        SearchOptions.check(seconds, moves, seed, spec);
         if (seconds != null && moves != null) {
             throw usage("--time and --moves are two limits of the same searches: keep one of them");
-        }
-        if (seed < 0 || seed > (1L << 53) - 2) {
-            throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
         }
         if (searches < 2 || searches > MOST_SEARCHES) {
             throw usage("--searches takes 2 to " + MOST_SEARCHES + ", not " + searches

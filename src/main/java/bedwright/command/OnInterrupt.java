@@ -1,23 +1,30 @@
 package bedwright.command;
 
-import bedwright.plan.Search;
 import java.io.PrintWriter;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
-/** On Ctrl-C ends a search, and lets the process wait until what it found is written. */
+/**
+ * On Ctrl-C ends long work, and lets the process wait until what there is of it is written: until this is closed, so what
+ * must be over by then is opened after it.
+ */
 final class OnInterrupt implements AutoCloseable {
     /** How long the process waits for that, s. */
     private static final int WAIT_AT_THE_END = 60;
 
-    private final Search search;
+    private final PrintWriter err;
     private final CountDownLatch ended = new CountDownLatch(1);
-    private final Thread hook;
+    private @Nullable Thread hook;
 
-    OnInterrupt(Search search, PrintWriter err) {
-        this.search = search;
-        this.hook = new Thread(() -> {
-            search.stop();
+    OnInterrupt(PrintWriter err) {
+        this.err = err;
+    }
+
+    /** From now on an interrupt ends the work. */
+    void stops(Runnable work) {
+        Thread wait = new Thread(() -> {
+            work.run();
             try {
                 if (!ended.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
                     err.println("What was found could not be written in time.");
@@ -26,15 +33,20 @@ final class OnInterrupt implements AutoCloseable {
                 Thread.currentThread().interrupt();
             }
         });
-        Runtime.getRuntime().addShutdownHook(hook);
+        Runtime.getRuntime().addShutdownHook(wait);
+        hook = wait;
     }
 
     /** What was found is written. */
     @Override
     public void close() {
         ended.countDown();
-        if (!search.isStopped()) {
-            Runtime.getRuntime().removeShutdownHook(hook);
+        if (hook != null) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException e) {
+                // Interrupted: the process is going to end, and need wait no more.
+            }
         }
     }
 }

@@ -26,8 +26,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,9 +49,6 @@ import picocli.CommandLine.Spec;
             "  target/bedwright plan problems/demo-farm.json --out plans/careful --caution careful"
         })
 final class PlanCommand implements Callable<Integer> {
-    /** How long the process waits on Ctrl-C for the best plan to be written, s. */
-    private static final int WAIT_AT_THE_END = 60;
-
     /** How long a search that is to end by itself may take. */
     private static final Duration LONGEST = Duration.ofSeconds(300);
 
@@ -137,25 +132,23 @@ final class PlanCommand implements Callable<Integer> {
         Search.Limits limits = limits();
         Optional<BoundOptions.Limits> closeness = bound.limits(moves != null && seconds == null);
         folder.mustBeWritable();
-        CountDownLatch ended = new CountDownLatch(1);
-        try (HeldFolder held = folder.hold()) {
-            return plan(season, holding, limits, closeness, new Place(folder, held), ended);
-        } finally {
-            ended.countDown();
+        try (OnInterrupt interrupt = new OnInterrupt(spec.commandLine().getErr());
+                HeldFolder held = folder.hold()) {
+            return plan(season, holding, limits, closeness, new Place(folder, held), interrupt);
         }
     }
 
     /** Where the plan goes, held from before the search until the plan is written. */
     private record Place(PlanFolder folder, HeldFolder held) {}
 
-    /** @param ended for which an interrupt waits, so that the plan so far is written and nothing is left over */
+    /** @param interrupt which waits until the plan so far is written and nothing is left over */
     private int plan(
             Season season,
             HoldOptions.Holding holding,
             Search.Limits limits,
             Optional<BoundOptions.Limits> closeness,
             Place place,
-            CountDownLatch ended) {
+            OnInterrupt interrupt) {
         PrintWriter err = spec.commandLine().getErr();
         List<PossibleSeason> possible = PossibleSeasons.of(season);
         err.printf(
@@ -173,28 +166,12 @@ final class PlanCommand implements Callable<Integer> {
                     + file.getFileName() + "~.");
         }
         Search search = new Search(facts, limits);
-        Thread hook = new Thread(() -> {
-            search.stop();
-            try {
-                if (!ended.await(WAIT_AT_THE_END, TimeUnit.SECONDS)) {
-                    err.println("The plan could not be written in time.");
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        });
-        Runtime.getRuntime().addShutdownHook(hook);
-        try {
-            Search.Found found;
-            try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
-                found = search.run(start);
-            }
-            return finish(season, facts, found, search, limits, closeness, place);
-        } finally {
-            if (!search.isStopped()) {
-                Runtime.getRuntime().removeShutdownHook(hook);
-            }
+        interrupt.stops(search::stop);
+        Search.Found found;
+        try (Progress progress = new Progress(facts, search, err, System.console() != null)) {
+            found = search.run(start);
         }
+        return finish(season, facts, found, search, limits, closeness, place);
     }
 
     private Season season(Season read) {
@@ -216,15 +193,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private Search.Limits limits() {
-        if (seconds != null && !(seconds > 0 && seconds <= 1e6)) {
-            throw usage("--time takes seconds, more than 0, not " + seconds);
-        }
-        if (moves != null && moves < 1) {
-            throw usage("--moves takes a number of moves, at least 1, not " + moves);
-        }
-        if (seed < 0 || seed > (1L << 53) - 2) {
-            throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
-        }
+        SearchOptions.check(seconds, moves, seed, spec);
         if (seconds == null && moves == null) {
             return new Search.Limits(seed, LONGEST, null, true);
         }

@@ -130,7 +130,8 @@ final class ReplanCommand implements Callable<Integer> {
         mustBePossible(kept, remaining, facts);
         Replan replan = new Replan(facts, limits, kept, refused);
         PrintWriter err = spec.commandLine().getErr();
-        try (OnInterrupt interrupt = new OnInterrupt(replan.search(), err)) {
+        try (OnInterrupt interrupt = new OnInterrupt(err)) {
+            interrupt.stops(replan.search()::stop);
             int[] places;
             try (Progress progress = new Progress(facts, replan.search(), err, System.console() != null)) {
                 places = replan.run();
@@ -280,15 +281,7 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private Search.Limits limits() {
-        if (seconds != null && !(seconds > 0 && seconds <= 1e6)) {
-            throw usage("--time takes seconds, more than 0, not " + seconds);
-        }
-        if (moves != null && moves < 1) {
-            throw usage("--moves takes a number of moves, at least 1, not " + moves);
-        }
-        if (seed < 0 || seed > (1L << 53) - 2) {
-            throw usage("--seed takes a whole number from 0 to 9007199254740990, not " + seed);
-        }
+        SearchOptions.check(seconds, moves, seed, spec);
         Double limit = seconds == null && moves == null ? Double.valueOf(USUAL_SECONDS) : seconds;
         return new Search.Limits(seed, limit == null ? null : Duration.ofMillis(Math.round(1000 * limit)), moves);
     }
