@@ -197,7 +197,7 @@ final class CompareRun {
         for (int i = 0; i < seasons.size(); i++) {
             Season changed = seasons.get(i);
             List<PossibleSeason> own = PossibleSeasons.of(changed);
-            List<Judged> judged = plans.get(i).stream()
+            List<Judged> judged = plans.get(i).parallelStream()
                     .map(plan -> Judge.of(changed, plan.plantings(), own, fresh))
                     .toList();
             ways.add(new Way(strategies.strategies().get(i), changed, judged));
