@@ -93,7 +93,9 @@ final class WeekCommand implements Callable<Integer> {
         if (notes == 0) {
             return PlanAgain.read(plans, WeekCommand::facts);
         }
-        spec.commandLine().getErr().println("By the plan and " + Words.count(notes, "note") + " in " + plans.log() + ".");
+        spec.commandLine()
+                .getErr()
+                .println("By the plan and " + Words.count(notes, "note") + " in " + plans.log() + ".");
         LocalDate monday = day == null ? null : season.weekStart(season.weekOf(day));
         return PlanAgain.of(
                 PlanNow.of(plans, monday == null ? null : monday.toString(), spec)

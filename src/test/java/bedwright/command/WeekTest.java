@@ -65,6 +65,8 @@ class WeekTest {
         Ran noted = Ran.of("note", folder, number, "lost", "all", "wind", "--on", "2027-07-11", "--yes");
 
         assertThat(noted.code()).as(noted.err()).isEqualTo(Exit.DONE);
-        assertThat(cut("2027-07-12")).isNotEqualTo(before).doesNotContainPattern("\\b" + number + " (?:Fence|Open) bed, ");
+        assertThat(cut("2027-07-12"))
+                .isNotEqualTo(before)
+                .doesNotContainPattern("\\b" + number + " (?:Fence|Open) bed, ");
     }
 }
