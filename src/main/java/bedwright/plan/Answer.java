@@ -11,6 +11,9 @@ import java.util.Arrays;
  */
 final class Answer {
     private static final Rule[] RULES = Rule.values();
+    private static final Rule[] EVERY_SEASON = {
+        Rule.MATERIAL, Rule.EXTRA_STOCK, Rule.REST_YEARS, Rule.FOLLOW_ON, Rule.CHANGES
+    };
 
     private final long[] cost = new long[RULES.length];
     /** Change of each season's money, whole grains, without what is the same in all. */
@@ -49,10 +52,15 @@ final class Answer {
 
     /** What costs the same in every season, grains. */
     long everySeason() {
-        return cost(Rule.MATERIAL)
-                + cost(Rule.EXTRA_STOCK)
-                + cost(Rule.REST_YEARS)
-                + cost(Rule.FOLLOW_ON)
-                + cost(Rule.CHANGES);
+        long sum = 0;
+        for (Rule rule : EVERY_SEASON) {
+            sum += cost(rule);
+        }
+        return sum;
+    }
+
+    /** Whether a rule's cost is the same in every season, and told for one of them. */
+    static boolean isEverySeason(Rule rule) {
+        return Arrays.asList(EVERY_SEASON).contains(rule);
     }
 }

@@ -22,7 +22,7 @@ public record Bill(Map<Rule, Long> costs, int seasons) {
         Map<Rule, Long> costs = new EnumMap<>(Rule.class);
         for (Rule rule : Rule.values()) {
             long cost = score.cost(rule);
-            costs.put(rule, isTheSameInAllSeasons(rule) ? seasons * cost : cost);
+            costs.put(rule, Answer.isEverySeason(rule) ? seasons * cost : cost);
         }
         costs.put(Rule.TAKINGS, -sum(outcome.money().takings()));
         costs.put(Rule.SHORTAGE, sum(outcome.money().shortage()));
@@ -36,7 +36,7 @@ public record Bill(Map<Rule, Long> costs, int seasons) {
         Map<Rule, Long> costs = new EnumMap<>(Rule.class);
         for (Rule rule : Rule.values()) {
             long cost = answer.cost(rule);
-            costs.put(rule, isTheSameInAllSeasons(rule) ? seasons * cost : cost);
+            costs.put(rule, Answer.isEverySeason(rule) ? seasons * cost : cost);
         }
         costs.put(
                 Rule.TAKINGS, sum(before.money().takings()) - sum(after.money().takings()));
@@ -45,13 +45,6 @@ public record Bill(Map<Rule, Long> costs, int seasons) {
                 sum(after.money().shortage()) - sum(before.money().shortage()));
         costs.put(Rule.BUY_IN, sum(after.money().buyIn()) - sum(before.money().buyIn()));
         return new Bill(costs, seasons);
-    }
-
-    private static boolean isTheSameInAllSeasons(Rule rule) {
-        return switch (rule) {
-            case MATERIAL, EXTRA_STOCK, REST_YEARS, FOLLOW_ON -> true;
-            default -> false;
-        };
     }
 
     private static long sum(long[] values) {
