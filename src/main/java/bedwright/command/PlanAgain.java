@@ -25,7 +25,11 @@ record PlanAgain(Plan plan, PlanFacts facts, int[] places, Outcome outcome) {
      * @throws Refusal if it is not a plan of its season, or does not score what it says of itself
      */
     static PlanAgain read(PlanFolder plans, Function<Plan, PlanFacts> compiling) {
-        Plan plan = plans.read();
+        return read(plans, plans.read(), compiling);
+    }
+
+    /** The same of a plan that was read from there already. */
+    static PlanAgain read(PlanFolder plans, Plan plan, Function<Plan, PlanFacts> compiling) {
         PlanFacts facts;
         int[] places;
         try {

@@ -32,7 +32,11 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
      */
     static PlanNow of(PlanFolder plans, @Nullable String said, CommandSpec spec) {
         Plan plan = plans.read();
-        SeasonLog log = SofarCommand.log(plans, plan);
+        return of(plan, SofarCommand.log(plans, plan), said, spec);
+    }
+
+    /** The same of a plan and its notes that were read already. */
+    static PlanNow of(Plan plan, SeasonLog log, @Nullable String said, CommandSpec spec) {
         if (said == null && log.inForce().isEmpty()) {
             return new PlanNow(plan, log, null, List.of());
         }

@@ -1,6 +1,7 @@
 package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
+import bedwright.log.SeasonLog;
 import bedwright.plan.Delays;
 import bedwright.plan.PlanFacts;
 import bedwright.season.Plan;
@@ -89,25 +90,20 @@ final class WeekCommand implements Callable<Integer> {
                             + season.weekStart(season.firstWeek())
                             + " on. What was planned before stands in the former plan, plan-1.json and so on beside it.");
         }
-        int notes = SofarCommand.log(plans, plan).inForce().size();
+        SeasonLog log = SofarCommand.log(plans, plan);
+        int notes = log.inForce().size();
+        int week = day == null ? -1 : season.weekOf(day);
         if (notes == 0) {
-            return PlanAgain.read(plans, WeekCommand::facts);
+            return PlanAgain.read(plans, plan, some -> facts(some, week));
         }
         spec.commandLine()
                 .getErr()
                 .println("By the plan and " + Words.count(notes, "note") + " in " + plans.log() + ".");
-        LocalDate monday = day == null ? null : season.weekStart(season.weekOf(day));
-        return PlanAgain.of(
-                PlanNow.of(plans, monday == null ? null : monday.toString(), spec)
-                        .plan(),
-                WeekCommand::facts);
+        String monday = day == null ? null : season.weekStart(week).toString();
+        return PlanAgain.of(PlanNow.of(plan, log, monday, spec).plan(), some -> facts(some, week));
     }
 
-    private static PlanFacts facts(Plan plan) {
-        return PlanFacts.ofPlan(
-                plan.season(),
-                PossibleSeasons.of(plan.season()),
-                plan.plantings(),
-                Delays.spots(plan.season(), plan.plantings()));
+    private static PlanFacts facts(Plan plan, int week) {
+        return Delays.facts(plan.season(), PossibleSeasons.of(plan.season()), plan.plantings(), week);
     }
 }

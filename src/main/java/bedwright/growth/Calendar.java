@@ -1,7 +1,9 @@
 package bedwright.growth;
 
+import bedwright.season.Job;
 import bedwright.season.Method;
 import bedwright.season.Standing;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,8 +19,11 @@ import org.jspecify.annotations.Nullable;
  * @param lastGrace last grace week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
  * @param lastHeld last held week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
  * @param netWeek week in which net goes up, or −1 for none
+ * @param netCounts day from which it holds up what has one; net in time counts always
+ * @param netDown week in which it is taken down, or {@link Development#NEVER}
  * @param netFrom first week with net
  * @param netTo end of the net
+ * @param coverOn week in which cover is laid, if any is
  * @param coverFrom first week with cover
  * @param coverTo end of the cover
  * @param coverOff week in which it is taken off, or −1 for no cover
@@ -34,13 +39,17 @@ record Calendar(
         int lastGrace,
         int lastHeld,
         int netWeek,
+        int netCounts,
+        int netDown,
         int netFrom,
         int netTo,
+        int coverOn,
         int coverFrom,
         int coverTo,
         int coverOff,
         int pinchWeek,
         int firstCutDay) {
+    private static final int ALWAYS = Integer.MIN_VALUE;
 
     /** The calendar of a planting from its development in the normal season. */
     static Calendar of(Method method, Start start, Development normal, Cutting.@Nullable Heat heat, int weeks) {
@@ -80,8 +89,11 @@ record Calendar(
                 lastGrace,
                 lastHeld,
                 netWeek,
+                ALWAYS,
+                lastGrace,
                 netFrom,
                 netTo,
+                ground,
                 coverFrom,
                 coverTo,
                 coverOff,
@@ -115,8 +127,11 @@ record Calendar(
                 grace,
                 week,
                 hasNet ? netWeek : -1,
+                netCounts,
+                grace,
                 hasNet ? netFrom : 0,
                 hasNet ? Math.max(netFrom, Math.min(netTo, grace + 1)) : 0,
+                coverOn,
                 coverFrom,
                 Math.max(coverFrom, Math.min(coverTo, week)),
                 off,
@@ -136,8 +151,11 @@ record Calendar(
                 heldTo - 1,
                 heldTo - 1,
                 -1,
+                ALWAYS,
+                Development.NEVER,
                 0,
                 0,
+                -1,
                 0,
                 0,
                 -1,
@@ -145,8 +163,41 @@ record Calendar(
                 Development.NEVER);
     }
 
+    /** The same with some jobs a week later, see {@link Late}. */
+    Calendar late(Set<Job> jobs, int weeks) {
+        boolean isNetLate = netWeek != -1 && jobs.contains(Job.NET_UP);
+        boolean isNetGiven = netWeek != -1 && !(isNetLate && netWeek >= Math.min(lastGrace, weeks - 1));
+        int up = isNetLate ? netWeek + 1 : netWeek;
+        int down = netDown != Development.NEVER && jobs.contains(Job.NET_DOWN) ? netDown + 1 : netDown;
+        int netEnd = down == netDown ? netTo : Math.min(weeks, netTo + 1);
+        int counts = !isNetLate ? netCounts : isNetGiven ? 7 * up : Integer.MAX_VALUE;
+        int on = jobs.contains(Job.COVER_ON) ? coverOn + 1 : coverOn;
+        int off = coverOff >= 0 && jobs.contains(Job.COVER_OFF) ? coverOff + 1 : coverOff;
+        boolean isCoverGiven = off > on;
+        int laid = Math.clamp(on, heldFrom, weeks);
+        return new Calendar(
+                sowWeek,
+                groundWeek,
+                heldFrom,
+                heldTo,
+                lastCut,
+                lastGrace,
+                lastHeld,
+                isNetGiven ? up : -1,
+                counts,
+                down,
+                isNetGiven ? Math.clamp(up, 0, weeks) : 0,
+                isNetGiven ? netEnd : 0,
+                on,
+                isCoverGiven ? laid : heldFrom,
+                isCoverGiven ? Math.clamp(off, laid, weeks) : heldFrom,
+                isCoverGiven ? off : -1,
+                pinchWeek != Development.NEVER && jobs.contains(Job.PINCH) ? pinchWeek + 1 : pinchWeek,
+                firstCutDay);
+    }
+
     boolean isCoveredOn(int day) {
         int week = Math.floorDiv(day, 7);
-        return coverOff >= 0 && week >= groundWeek && week < coverOff;
+        return coverOff >= 0 && week >= coverOn && week < coverOff;
     }
 }

@@ -92,6 +92,31 @@ final class Development {
         this.hardy = firstHardyDay();
     }
 
+    /** The same with the first cut put off by what the clock gains in the week after the pinching stage. */
+    private Development(Development inTime) {
+        this.start = inTime.start;
+        this.sums = inTime.sums;
+        this.lastDay = inTime.lastDay;
+        this.emergenceMark = inTime.emergenceMark;
+        this.tenderMark = inTime.tenderMark;
+        this.atEmergence = inTime.atEmergence;
+        this.setDay = inTime.setDay;
+        this.setClock = inTime.setClock;
+        this.emergence = inTime.emergence;
+        this.pinch = inTime.pinch;
+        this.grown = inTime.grown;
+        this.hardy = inTime.hardy;
+        int from = Math.max(pinch, emergence);
+        int to = Math.min(from + 7, lastDay);
+        this.firstCutMark = inTime.firstCutMark + (to > from ? clock(to) - clock(from) : 0);
+        this.firstCut = reach(firstCutMark);
+    }
+
+    /** The same pinched a week after its stage; as it is where the stage is not reached. */
+    Development pinchedAWeekLater() {
+        return pinch == NEVER || emergence == NEVER ? this : new Development(this);
+    }
+
     /** Sets the clock to the mark of a stage on the day on which it was seen. */
     private void set(Past.Stage stage, int day, @Nullable Double pinchMark) {
         switch (stage) {

@@ -160,7 +160,7 @@ final class Losses {
             dates.falls(killing.grown(), stoodBefore ? Math.max(0, development.grown) : development.grown);
         }
         if (season.normal()) {
-            return NORMAL.cumulativeProbability(dates.leastDeviate);
+            return dates.usual();
         }
         return dates.killed ? 0 : 1;
     }
@@ -171,6 +171,8 @@ final class Losses {
         private final int year;
         private final double deviate;
         private double leastDeviate = Double.POSITIVE_INFINITY;
+        private double uncoveredFrom = Double.POSITIVE_INFINITY;
+        private double uncoveredTo = Double.NEGATIVE_INFINITY;
         private boolean killed;
 
         Dates(FrostDates frost, int year, double deviate) {
@@ -179,17 +181,43 @@ final class Losses {
             this.deviate = deviate;
         }
 
-        /** Killed if a frost of this temperature falls on or after the day, or, if it is covered then, after the cover. */
+        /**
+         * Killed if a frost of this temperature falls on or after the day, or, if it is covered then, after the cover; if
+         * it is still to be covered, before that, too.
+         */
         void falls(double temperature, int day) {
             double bare = temperature - bed.protects();
-            if (grown.calendar.isCoveredOn(day)) {
+            int laid = 7 * grown.calendar.coverOn();
+            boolean isLate = day < laid && grown.calendar.isCoveredOn(laid) && day >= 7 * grown.calendar.groundWeek();
+            if (isLate) {
+                checkUpTo(bare, day, laid);
+            }
+            if (isLate || grown.calendar.isCoveredOn(day)) {
                 Stock.Cover cover = world.season.stock().cover();
                 double covered = cover == null ? bare : bare - cover.protects();
-                check(covered, day);
+                check(covered, Math.max(day, laid));
                 check(bare, 7 * grown.calendar.coverOff());
             } else {
                 check(bare, day);
             }
+        }
+
+        /** Killed by a frost on the days from one on, up to another, which is not included. */
+        private void checkUpTo(double temperature, int from, int to) {
+            int day = Math.max(from, grown.noted.alive() + 1);
+            if (day < to) {
+                int falls = frost.spring(year, temperature, deviate);
+                killed |= falls >= day && falls < to;
+                uncoveredFrom = Math.min(uncoveredFrom, frost.springDeviate(year, temperature, day));
+                uncoveredTo = Math.max(uncoveredTo, frost.springDeviate(year, temperature, to));
+            }
+        }
+
+        /** Share of the usual year's chances in which none of it is killed. */
+        double usual() {
+            double left = NORMAL.cumulativeProbability(leastDeviate);
+            double to = Math.min(uncoveredTo, leastDeviate);
+            return to <= uncoveredFrom ? left : left - NORMAL.probability(uncoveredFrom, to);
         }
 
         /** A frost up to the day on which it was seen alive did not kill it. */
@@ -339,7 +367,7 @@ final class Losses {
         return (gust == null ? crop.stand().gust() : gust)
                 * (reference == null ? crop.height() : reference)
                 / height
-                * strengthening();
+                * (day < grown.calendar.netCounts() ? 1 : strengthening());
     }
 
     private double height(Development development, int day) {

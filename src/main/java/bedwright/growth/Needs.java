@@ -82,12 +82,12 @@ final class Needs {
         }
         if (calendar.netWeek() != -1) {
             add(tasks, Job.NET_UP, calendar.netWeek(), metres * layers());
-            if (calendar.lastGrace() != Development.NEVER) {
-                add(tasks, Job.NET_DOWN, calendar.lastGrace(), metres * layers());
+            if (calendar.netDown() != Development.NEVER) {
+                add(tasks, Job.NET_DOWN, calendar.netDown(), metres * layers());
             }
         }
         if (calendar.coverOff() >= 0) {
-            add(tasks, Job.COVER_ON, ground, metres);
+            add(tasks, Job.COVER_ON, calendar.coverOn(), metres);
             add(tasks, Job.COVER_OFF, calendar.coverOff(), metres);
         }
         if (calendar.pinchWeek() != Development.NEVER) {

@@ -58,6 +58,11 @@ final class Offers {
             @Nullable Standing standing) {}
 
     ProspectTable table() {
+        return table(List.of());
+    }
+
+    /** @param late plantings some of whose jobs are left for a week, to be there besides */
+    ProspectTable table(List<Late> late) {
         List<Task> tasks = new ArrayList<>();
         int pool = season.pool().size();
         for (int i = 0; i < pool; i++) {
@@ -83,7 +88,45 @@ final class Offers {
                 }
             }
         }
+        List<Offer> more = late.parallelStream().map(this::late).toList();
+        for (int i = 0; i < more.size(); i++) {
+            byStock.get(late.get(i).spot().stock()).add(more.get(i));
+        }
         return new ProspectTable(world.seasons.size(), beds.size(), byStock);
+    }
+
+    private Offer late(Late late) {
+        Spot spot = late.spot();
+        int pool = season.pool().size();
+        Standing standing = spot.stock() < pool ? null : season.standing().get(spot.stock() - pool);
+        int plants = standing == null ? season.pool().get(spot.stock()).plants() : standing.plants();
+        String name = standing == null ? season.pool().get(spot.stock()).crop() : standing.crop();
+        Integer crop = crops.get(name);
+        if (crop == null || (standing != null && (standing.isWritten() || standing.isPulled()))) {
+            throw new IllegalArgumentException("Nothing can be late of " + name);
+        }
+        int until = ProspectTable.untilOf(spot.method());
+        Method method = season.crops().get(crop).methods().get(ProspectTable.methodOf(spot.method()));
+        Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(spot.bed()));
+        Grown grown =
+                Grown.late(world, crop, method, spot.sowWeek(), standing, kind.warmth(), until, late.jobs());
+        Needs needs = new Needs(season, grown.crop, method, grown.calendar, plants, standing != null);
+        boolean inTheGround = standing != null && standing.clock() != null;
+        Row.Stems stems = Row.Stems.of(grown, kind, plants);
+        Row row = new Row(
+                season,
+                needs,
+                grown.calendar,
+                inTheGround,
+                until == ProspectTable.TO_ITS_END ? stems : stems.upTo(grown.calendar.lastGrace()));
+        return new Offer(
+                ProspectTable.methodOf(spot.method()),
+                spot.sowWeek(),
+                until,
+                new int[] {spot.bed()},
+                new int[] {0},
+                List.of(row),
+                late.jobs());
     }
 
     /** What is looked at, in whichever bed. */

@@ -1,11 +1,15 @@
 package bedwright.growth;
 
 import bedwright.climate.PossibleSeason;
+import bedwright.season.Job;
 import bedwright.season.Season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -44,6 +48,10 @@ public final class ProspectTable {
 
     private final int[] earliest;
     private final int[] span;
+    /** Places of plantings some of whose jobs are late: at the end of those of their stock, and in no index. */
+    private final Map<Late, Integer> late = new HashMap<>();
+
+    private final boolean[] isLate;
 
     ProspectTable(int seasons, int beds, List<List<Offer>> byStock) {
         this.seasons = seasons;
@@ -64,6 +72,7 @@ public final class ProspectTable {
         method = new int[places];
         until = new int[places];
         row = new int[places];
+        isLate = new boolean[places];
         index = new int[stocks][];
         earliest = new int[stocks];
         span = new int[stocks];
@@ -80,6 +89,10 @@ public final class ProspectTable {
                     method[at] = offer.method();
                     until[at] = offer.until();
                     row[at] = first + offer.rowOfBed()[i];
+                    if (!offer.late().isEmpty()) {
+                        isLate[at] = true;
+                        late.put(new Late(spot(at), offer.late()), at);
+                    }
                     at++;
                 }
             }
@@ -88,8 +101,16 @@ public final class ProspectTable {
         rows = all.toArray(Row[]::new);
     }
 
-    /** Places of one stock with one method and sow week: beds in order, and which of the rows each has. */
-    record Offer(int method, int sowWeek, int until, int[] beds, int[] rowOfBed, List<Row> rows) {}
+    /**
+     * Places of one stock with one method and sow week: beds in order, and which of the rows each has.
+     *
+     * @param late jobs that are late; offers without any come first
+     */
+    record Offer(int method, int sowWeek, int until, int[] beds, int[] rowOfBed, List<Row> rows, Set<Job> late) {
+        Offer(int method, int sowWeek, int until, int[] beds, int[] rowOfBed, List<Row> rows) {
+            this(method, sowWeek, until, beds, rowOfBed, rows, Set.of());
+        }
+    }
 
     private void makeIndex(int s) {
         int low = Integer.MAX_VALUE;
@@ -104,7 +125,7 @@ public final class ProspectTable {
         span[s] = ways == 0 ? 0 : high - low + 1;
         index[s] = new int[ways * span[s] * beds];
         Arrays.fill(index[s], -1);
-        for (int p = firstPlace[s]; p < firstPlace[s + 1]; p++) {
+        for (int p = firstPlace[s]; p < firstPlace[s + 1] && !isLate[p]; p++) {
             index[s][(way(p) * span[s] + sowWeek[p] - low) * beds + bed[p]] = p;
         }
     }
@@ -125,7 +146,27 @@ public final class ProspectTable {
      * @param spots of which those that the season does not offer are left out
      */
     public static ProspectTable at(Season season, List<PossibleSeason> seasons, Collection<Spot> spots) {
-        return new Offers(season, seasons, Set.copyOf(spots)).table();
+        return at(season, seasons, spots, List.of());
+    }
+
+    /**
+     * The same with what some plantings would be if jobs on them were left for a week.
+     *
+     * @param late plantings that are not written out
+     */
+    public static ProspectTable at(
+            Season season, List<PossibleSeason> seasons, Collection<Spot> spots, Collection<Late> late) {
+        return new Offers(season, seasons, Set.copyOf(spots)).table(List.copyOf(new LinkedHashSet<>(late)));
+    }
+
+    /** The place of a planting some of whose jobs are late, or −1 if it was not asked for. */
+    public int find(Late some) {
+        return late.getOrDefault(some, -1);
+    }
+
+    /** Whether a place is one of a planting some of whose jobs are late. */
+    public boolean isLate(int place) {
+        return isLate[place];
     }
 
     /** Where and how a place is. */

@@ -1,16 +1,25 @@
 package bedwright.plan;
 
+import bedwright.climate.PossibleSeason;
+import bedwright.growth.Courses;
+import bedwright.growth.Late;
+import bedwright.growth.Prospect;
 import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
+import bedwright.season.Job;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What it would cost to begin plantings of a plan a week later, or not at all: each is really tried, all else staying as
- * planned, and what it changes is told by the difference of the plan's own score.
+ * What it would cost to begin plantings of a plan a week later, or not at all, or to leave jobs on them for a week: each is
+ * really tried, all else staying as planned, and what it changes is told by the difference of the plan's own score.
  *
  * <p>Not for use by several threads at once.
  */
@@ -37,8 +46,54 @@ public final class Delays {
         return new Delays(facts, places);
     }
 
+    /**
+     * Facts of a plan and of all that can be asked about it here.
+     *
+     * @param week the week that is asked about, or −1 for all
+     * @throws IllegalArgumentException if the season has no such pool, crop, bed or method: the message says which
+     */
+    public static PlanFacts facts(Season season, List<PossibleSeason> seasons, List<KeptPlanting> plan, int week) {
+        return PlanFacts.ofPlan(season, seasons, plan, spots(season, plan), late(season, plan, week));
+    }
+
+    /** All that can be left for a week, as {@link #left} is asked about it. */
+    private static List<Late> late(Season season, List<KeptPlanting> plan, int week) {
+        Courses courses = Courses.of(season);
+        List<Late> late = new ArrayList<>();
+        for (KeptPlanting planting : plan) {
+            Spot spot = Outcomes.spot(season, planting);
+            Map<Integer, Set<Job>> byWeek = new TreeMap<>();
+            for (Prospect.Task task : courses.course(spot).tasks()) {
+                if (week < 0 || task.week() == week) {
+                    byWeek.computeIfAbsent(task.week(), w -> EnumSet.noneOf(Job.class))
+                            .add(task.job());
+                }
+            }
+            byWeek.values().forEach(jobs -> alone(jobs).forEach(some -> late.add(new Late(spot, some))));
+        }
+        return late;
+    }
+
+    /**
+     * Which jobs of a planting's week are tried as left: those that come with its start each by itself, else all that can
+     * be together; those that come with clearing not at all, since the bed is needed.
+     */
+    public static List<Set<Job>> alone(Set<Job> jobs) {
+        Set<Job> some = EnumSet.noneOf(Job.class);
+        jobs.stream().filter(Late.JOBS::contains).forEach(some::add);
+        if (some.isEmpty() || jobs.contains(Job.CLEAR)) {
+            return List.of();
+        }
+        return jobs.stream().anyMatch(STARTS::contains)
+                ? some.stream().map(Set::of).toList()
+                : List.of(some);
+    }
+
+    /** Jobs with which a planting begins. */
+    public static final Set<Job> STARTS = Set.copyOf(EnumSet.of(Job.SOW, Job.FILL_TRAYS, Job.PLANT_OUT));
+
     /** The spots of all later weeks that plantings of a plan may be asked about. */
-    public static List<Spot> spots(Season season, List<KeptPlanting> plan) {
+    private static List<Spot> spots(Season season, List<KeptPlanting> plan) {
         List<Spot> spots = new ArrayList<>();
         for (KeptPlanting planting : plan) {
             Spot spot = Outcomes.spot(season, planting);
@@ -57,7 +112,8 @@ public final class Delays {
      * @param grains money lost in the mean of the seasons, caution included, in grains; below 0 where it gains
      * @param mustStems stems more that must be ours and are missing, × their weight, in the mean of the seasons
      * @param isLeftOut whether it means that they are left out, since no later week will do
-     * @param stopped the hard rule that a week later would break, or null
+     * @param stopped the hard rule that a week later would break, or null; what is then told of a start is what is lost
+     *     without it, of other jobs what it costs all the same
      */
     public record Delay(
             double grains,
@@ -85,18 +141,27 @@ public final class Delays {
         for (int i = 0; i < lots.size(); i++) {
             score.put(lots.get(i), to.get(i));
         }
-        Answer answer = score.ask();
-        Rule stopped = null;
-        if (score.hardAfter() < score.hard()) {
-            for (Rule rule : Rule.values()) {
-                if (rule.level() == Rule.Level.HARD && answer.cost(rule) > 0 && stopped == null) {
-                    stopped = rule;
-                }
-            }
-        }
+        Rule stopped = stopped(score.ask());
         Delay delay = told(false, stopped);
         score.forget();
         return stopped == null ? delay : leftOut(lots, stopped);
+    }
+
+    /**
+     * Does some jobs on a planting a week later, all together; all else stays as planned, its bed and its last week, too.
+     *
+     * @param jobs some that {@link #alone} names for a week that the facts were made for
+     */
+    public Delay left(KeptPlanting planting, Set<Job> jobs) {
+        Spot spot = Outcomes.spot(facts.season(), planting);
+        int place = facts.table().find(new Late(spot, jobs));
+        if (place < 0) {
+            throw new IllegalArgumentException("Planting " + planting.number() + " was not tried without " + jobs);
+        }
+        lots(planting, spot).forEach(lot -> score.put(lot, place));
+        Delay delay = told(false, stopped(score.ask()));
+        score.forget();
+        return delay;
     }
 
     /** Leaves plantings of the plan out. */
@@ -104,6 +169,19 @@ public final class Delays {
         List<Integer> lots = new ArrayList<>();
         plantings.forEach(planting -> lots.addAll(lots(planting, Outcomes.spot(facts.season(), planting))));
         return leftOut(lots, null);
+    }
+
+    /** The first hard rule that what was asked about breaks, if the plan is the worse for it. */
+    private @Nullable Rule stopped(Answer answer) {
+        if (score.hardAfter() >= score.hard()) {
+            return null;
+        }
+        for (Rule rule : Rule.values()) {
+            if (rule.level() == Rule.Level.HARD && answer.cost(rule) > 0) {
+                return rule;
+            }
+        }
+        return null;
     }
 
     private Delay leftOut(List<Integer> lots, @Nullable Rule stopped) {

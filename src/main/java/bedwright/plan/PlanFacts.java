@@ -1,6 +1,7 @@
 package bedwright.plan;
 
 import bedwright.climate.PossibleSeason;
+import bedwright.growth.Late;
 import bedwright.growth.ProspectTable;
 import bedwright.growth.Spot;
 import bedwright.season.Bed;
@@ -189,6 +190,16 @@ public final class PlanFacts {
     /** The same, with some spots more in which a planting may stand. */
     public static PlanFacts ofPlan(
             Season season, List<PossibleSeason> seasons, List<KeptPlanting> plan, Collection<Spot> more) {
+        return ofPlan(season, seasons, plan, more, List.of());
+    }
+
+    /** The same, with what plantings would be if jobs on them were left for a week. */
+    static PlanFacts ofPlan(
+            Season season,
+            List<PossibleSeason> seasons,
+            List<KeptPlanting> plan,
+            Collection<Spot> more,
+            Collection<Late> late) {
         List<Spot> spots = new ArrayList<>(more);
         plan.forEach(planting -> spots.add(Outcomes.spot(season, planting)));
         UnderWay underWay = season.underWay();
@@ -196,7 +207,7 @@ public final class PlanFacts {
             // What was changed of them has its price.
             underWay.inForce().forEach(planting -> spots.add(Outcomes.spot(season, planting)));
         }
-        return of(season, seasons, ProspectTable.at(season, seasons, spots));
+        return of(season, seasons, ProspectTable.at(season, seasons, spots, late));
     }
 
     /**
@@ -361,7 +372,10 @@ public final class PlanFacts {
             int stock = table.stock(place);
             boolean standing = stock >= season.pool().size();
             int owner = standing ? -1 - stock : cropOf[stock];
-            List<Integer> key = List.of(owner, table.bed(place), table.sowWeek(place), table.way(place));
+            // What is done late is done by itself.
+            List<Integer> key = table.isLate(place)
+                    ? List.of(place)
+                    : List.of(owner, table.bed(place), table.sowWeek(place), table.way(place));
             Integer job = numbers.get(key);
             if (job == null) {
                 job = first.size();

@@ -62,6 +62,16 @@ final class JobWords {
         };
     }
 
+    /** What goes over a planting, or is done to it, as it is called where only that is left. */
+    static String alone(Job job) {
+        return switch (job) {
+            case NET_UP, NET_DOWN -> "net";
+            case COVER_ON, COVER_OFF -> "cover";
+            case PINCH -> "pinching";
+            default -> ofAll(job);
+        };
+    }
+
     private String sow(Shown planting, String plants) {
         Method method = planting.method();
         String seeds = method.seedsAPlace() == 1 ? "" : ", " + method.seedsAPlace() + " seeds at each";

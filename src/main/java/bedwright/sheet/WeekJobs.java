@@ -8,6 +8,7 @@ import bedwright.season.Method;
 import bedwright.season.Season;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -15,11 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** What is to be done on the plantings of a week, dearest to leave first. */
 final class WeekJobs {
-    private static final Set<Job> STARTS = EnumSet.of(Job.SOW, Job.FILL_TRAYS, Job.PLANT_OUT);
+    /** What is said of jobs of which the plan does not know what leaving them does. */
+    static final String NO_FIGURE = "no figure";
 
     private final WeekFacts facts;
     private final Season season;
@@ -37,7 +40,8 @@ final class WeekJobs {
      * Everything to be done on one planting in a week.
      *
      * @param lines its jobs; empty where it is only put out to harden
-     * @param delay what it costs to leave it a week, or null where the plan does not reckon that
+     * @param delay what it costs to leave it a week, or null where the plan has no figure for that
+     * @param alone what it costs to leave for a week only what goes over it, where it begins this week
      * @param by the last day for it, or null where there is none
      */
     record Entry(
@@ -45,7 +49,13 @@ final class WeekJobs {
             List<WorkLine> lines,
             boolean isHardened,
             Delays.@Nullable Delay delay,
+            Map<Job, Delays.Delay> alone,
             @Nullable LocalDate by) {
+
+        Entry {
+            alone = Collections.unmodifiableMap(new LinkedHashMap<>(alone));
+        }
+
         long minutes() {
             return lines.stream().mapToLong(WorkLine::minutes).sum();
         }
@@ -61,12 +71,15 @@ final class WeekJobs {
             return standing() > 0;
         }
 
-        /** First what loses something, then what nobody can reckon, then what loses nothing. */
+        /**
+         * First what loses something, then what loses nothing up to a last day, then what the plan has no figure for, then
+         * what loses nothing.
+         */
         private int standing() {
             if (delay == null) {
-                return 1;
+                return 2;
             }
-            return delay.mustStems() > 0 || delay.grains() > 0 ? 0 : 2;
+            return delay.mustStems() > 0 || delay.grains() > 0 ? 0 : by != null ? 1 : 3;
         }
 
         private double must() {
@@ -107,8 +120,20 @@ final class WeekJobs {
         Course course = facts.course(planting);
         Set<Job> jobs = EnumSet.noneOf(Job.class);
         lines.forEach(line -> jobs.add(line.job()));
-        if (jobs.stream().anyMatch(STARTS::contains)) {
-            boolean waits = isPlantedOut(planting, jobs);
+        Map<Job, Delays.Delay> alone = new TreeMap<>();
+        boolean begins = jobs.stream().anyMatch(Delays.STARTS::contains);
+        for (Set<Job> some : Delays.alone(jobs)) {
+            Delays.Delay left = delays.left(planting.kept(), some);
+            if (begins) {
+                some.forEach(job -> alone.put(job, left));
+            } else {
+                delay = left;
+            }
+        }
+        // Hardening is left by planting out a week later, since it takes the weeks it takes.
+        boolean isOnlyHardened = hardened && delay == null && !jobs.contains(Job.CLEAR);
+        if (begins || isOnlyHardened) {
+            boolean waits = isOnlyHardened || isPlantedOut(planting, jobs);
             delay = !waits || course.method().holds() > 0
                     ? delays.later(List.of(planting.kept()))
                     : delays.leftOut(List.of(planting.kept()));
@@ -130,7 +155,7 @@ final class WeekJobs {
             }
             by = wanted < season.weeks() ? lastDay(wanted - 1) : null;
         }
-        return new Entry(planting, lines, hardened, delay, by);
+        return new Entry(planting, lines, hardened, delay, alone, by);
     }
 
     private static boolean isPlantedOut(Shown planting, Set<Job> jobs) {
@@ -155,9 +180,13 @@ final class WeekJobs {
     /** What leaving it a week would cost, in words. */
     String left(Entry entry) {
         Delays.Delay delay = entry.delay();
-        if (delay == null) {
-            return "not reckoned";
-        }
+        List<String> alone = new ArrayList<>();
+        entry.alone().forEach((job, left) -> alone.add(JobWords.alone(job) + " " + cost(left)));
+        return (delay == null ? NO_FIGURE : cost(delay))
+                + (alone.isEmpty() ? "" : " (only " + String.join("; ", alone) + ")");
+    }
+
+    private String cost(Delays.Delay delay) {
         String must = delay.mustStems() >= 0.5
                 ? Say.count(Math.round(delay.mustStems()), "stem", "stems") + " we must have; "
                 : "";

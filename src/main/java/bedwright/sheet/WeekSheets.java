@@ -81,10 +81,11 @@ public final class WeekSheets {
                 parts,
                 "do",
                 "Do, dearest to leave first",
-                "\"Left a week\": what the plan loses a season if that is begun a week later, all else as planned, really"
-                        + " tried; where a week later will not do (the reason stands behind), what is lost without it."
-                        + " \"Not reckoned\": the plan has no figure for it, which does not make it harmless. Where no depth"
-                        + " stands, seed goes as deep as its packet says, which knows better anyway.",
+                "\"Left a week\": what the plan loses a season if that is done a week later, all else as planned, really"
+                        + " tried; where a start will not do a week later (the reason stands behind), what is lost without"
+                        + " it. \"No figure\": the plan knows nothing of what weeds take, which does not make them"
+                        + " harmless. Where no depth stands, seed goes as deep as its"
+                        + " packet says, which knows better anyway.",
                 work(week, entries));
         add(parts, "watch", "Look for", "", watch.table(week));
         List<String> first = first(week);

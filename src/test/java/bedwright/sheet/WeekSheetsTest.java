@@ -2,6 +2,7 @@ package bedwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bedwright.growth.Late;
 import bedwright.plan.Delays;
 import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
@@ -12,7 +13,10 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Season;
 import bedwright.season.Units;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -30,7 +34,8 @@ class WeekSheetsTest {
     }
 
     private static Delays delays(SheetFacts facts) {
-        PlanFacts plan = plan(facts);
+        PlanFacts plan = Delays.facts(
+                facts.season(), facts.seasons(), facts.outcome().plantings(), -1);
         return Delays.of(plan, Outcomes.places(plan, facts.outcome().plantings()));
     }
 
@@ -155,7 +160,9 @@ class WeekSheetsTest {
         int pairs = 0;
         for (int w = 0; w < facts.season().weeks(); w++) {
             List<WeekJobs.Entry> entries = jobs.of(w).stream()
-                    .filter(entry -> entry.delay() != null && entry.delay().mustStems() == 0)
+                    .filter(entry -> entry.delay() != null
+                            && entry.delay().mustStems() == 0
+                            && entry.delay().grains() > 0)
                     .toList();
             for (int i = 1; i < entries.size(); i++) {
                 Delays.Delay one = entries.get(i - 1).delay();
@@ -166,6 +173,45 @@ class WeekSheetsTest {
             }
         }
         assertThat(pairs).isPositive();
+    }
+
+    @Test
+    void onlyWeedingHasNoFigure() {
+        SheetFacts facts = week("demo-farm").facts();
+        WeekJobs jobs = new WeekJobs(week("demo-farm"), delays(facts));
+        Set<Set<Job>> without = new HashSet<>();
+        Set<Job> tried = EnumSet.noneOf(Job.class);
+        for (int w = 0; w < facts.season().weeks(); w++) {
+            for (WeekJobs.Entry entry : jobs.of(w)) {
+                if (entry.delay() == null) {
+                    without.add(entry.jobs());
+                } else {
+                    tried.addAll(entry.jobs());
+                }
+            }
+        }
+        assertThat(without).containsExactly(Set.of(Job.WEED));
+        assertThat(tried).containsAll(Late.JOBS);
+    }
+
+    @Test
+    void whatHasNoFigureStandsBehindWhatLosesAndWhatHasALastDay() {
+        SheetFacts facts = week("demo-farm").facts();
+        WeekJobs jobs = new WeekJobs(week("demo-farm"), delays(facts));
+        int seen = 0;
+        for (int w = 0; w < facts.season().weeks(); w++) {
+            List<WeekJobs.Entry> entries = jobs.of(w);
+            for (int i = 1; i < entries.size(); i++) {
+                WeekJobs.Entry before = entries.get(i - 1);
+                WeekJobs.Entry next = entries.get(i);
+                boolean weighs = next.delay() != null && (next.delay().grains() > 0 || next.by() != null);
+                assertThat(before.delay() == null && weighs)
+                        .as("week %d, entry %d", w, i)
+                        .isFalse();
+                seen += before.delay() == null ? 1 : 0;
+            }
+        }
+        assertThat(seen).isPositive();
     }
 
     @Test
