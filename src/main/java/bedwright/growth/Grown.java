@@ -120,8 +120,7 @@ final class Grown {
     }
 
     private Grown with(Calendar other) {
-        return new Grown(
-                world, crop, method, cropIndex, start, stood, noted, other, normal, developments, heats);
+        return new Grown(world, crop, method, cropIndex, start, stood, noted, other, normal, developments, heats);
     }
 
     /** Share of the stems that comes in a week of a season, losses aside. */

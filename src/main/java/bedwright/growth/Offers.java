@@ -108,8 +108,7 @@ final class Offers {
         int until = ProspectTable.untilOf(spot.method());
         Method method = season.crops().get(crop).methods().get(ProspectTable.methodOf(spot.method()));
         Ground.BedClass kind = world.ground.classes().get(world.ground.classOf(spot.bed()));
-        Grown grown =
-                Grown.late(world, crop, method, spot.sowWeek(), standing, kind.warmth(), until, late.jobs());
+        Grown grown = Grown.late(world, crop, method, spot.sowWeek(), standing, kind.warmth(), until, late.jobs());
         Needs needs = new Needs(season, grown.crop, method, grown.calendar, plants, standing != null);
         boolean inTheGround = standing != null && standing.clock() != null;
         Row.Stems stems = Row.Stems.of(grown, kind, plants);

@@ -96,8 +96,7 @@ class DelaysTest {
                 .outlet(2, 100, "")
                 .build();
         KeptPlanting first = first(season);
-        KeptPlanting next =
-                new KeptPlanting(2, "zinnia", "plain", "Bed", season.weekStart(6), 1, null, 1, 10);
+        KeptPlanting next = new KeptPlanting(2, "zinnia", "plain", "Bed", season.weekStart(6), 1, null, 1, 10);
 
         Delays.Delay delay = delays(season, List.of(first, next)).left(first, Set.of(Job.NET_DOWN));
 
@@ -112,10 +111,11 @@ class DelaysTest {
                 .with("\"stems\": 1}", "\"stems\": 1, \"clearing\": 1, \"net\": {\"net\": \"mesh\"}}")
                 .build();
         KeptPlanting first = first(season);
-        KeptPlanting next =
-                new KeptPlanting(2, "zinnia", "plain", "Bed", season.weekStart(6), 1, null, 1, 10);
+        KeptPlanting next = new KeptPlanting(2, "zinnia", "plain", "Bed", season.weekStart(6), 1, null, 1, 10);
 
-        assertThat(delays(season, List.of(first, next)).left(first, Set.of(Job.NET_DOWN)).stopped())
+        assertThat(delays(season, List.of(first, next))
+                        .left(first, Set.of(Job.NET_DOWN))
+                        .stopped())
                 .isEqualTo(Rule.STOCK_ROOM);
     }
 
@@ -138,8 +138,10 @@ class DelaysTest {
     private static Season frosty(String last) {
         String date = "{\"early\": \"" + last + "\", \"usual\": \"" + last + "\", \"late\": \"" + last + "\"}";
         return new HandSeason()
-                .with("\"latitude\": 45,", "\"latitude\": 45, \"frost\": {\"lastSpring\": " + date
-                        + ", \"firstAutumn\": {\"early\": \"11-01\", \"usual\": \"11-01\", \"late\": \"11-01\"}},")
+                .with(
+                        "\"latitude\": 45,",
+                        "\"latitude\": 45, \"frost\": {\"lastSpring\": " + date
+                                + ", \"firstAutumn\": {\"early\": \"11-01\", \"usual\": \"11-01\", \"late\": \"11-01\"}},")
                 .with("\"stock\": {}", "\"stock\": {\"cover\": {\"metres\": 100, \"protects\": 5}}")
                 .with("\"height\": 1", "\"height\": 1, \"killing\": {\"young\": 0, \"grown\": -5}")
                 .with("\"start\": \"sown\"", "\"start\": \"plugs\"")
@@ -152,8 +154,8 @@ class DelaysTest {
     void whatLeavingAJobCostsIsTheDifferenceOfTheTwoPlans() {
         Season season = Seasons.over(3, Seasons.of(Seasons.DEMO_FARM));
         PlanFacts all = Seasons.facts(season);
-        List<KeptPlanting> plan = Outcomes.of(all, Seasons.randomPlan(all, new Random(5), 0.1))
-                .plantings();
+        List<KeptPlanting> plan =
+                Outcomes.of(all, Seasons.randomPlan(all, new Random(5), 0.1)).plantings();
         PlanFacts facts = Delays.facts(season, PossibleSeasons.of(season), plan, -1);
         int[] places = Outcomes.places(facts, plan);
         double before = Outcomes.of(facts, places).score().soft();

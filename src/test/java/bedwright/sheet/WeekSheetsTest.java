@@ -34,8 +34,8 @@ class WeekSheetsTest {
     }
 
     private static Delays delays(SheetFacts facts) {
-        PlanFacts plan = Delays.facts(
-                facts.season(), facts.seasons(), facts.outcome().plantings(), -1);
+        PlanFacts plan =
+                Delays.facts(facts.season(), facts.seasons(), facts.outcome().plantings(), -1);
         return Delays.of(plan, Outcomes.places(plan, facts.outcome().plantings()));
     }
 
