@@ -31,7 +31,8 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season season = SeasonFile.read(file);
+        SeasonFile.Checked checked = SeasonFile.check(file);
+        Season season = checked.season();
         PrintWriter out = spec.commandLine().getOut();
         int methods =
                 season.crops().stream().mapToInt(crop -> crop.methods().size()).sum();
@@ -55,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
                 season.standing().size(),
                 Words.count(season.outlets().size(), "outlet"),
                 Words.count(season.orders().size(), "order"));
-        SeasonFile.remarks(file).forEach(remark -> out.println("Worth a look: " + remark));
+        checked.remarks().forEach(remark -> out.println("Worth a look: " + remark));
         return Exit.DONE;
     }
 }

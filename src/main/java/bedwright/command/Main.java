@@ -5,6 +5,7 @@ import bedwright.file.FaultyFile;
 import bedwright.file.FileTrouble;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -30,8 +31,14 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 done; 1 the plan breaks a rule that has to hold; 2 wrong usage; 3 a faulty input file;"
                     + " 4 a file that can't be read or written; 70 a fault of ours; 130 interrupted, with the best plan"
                     + " kept."
-        },
-        subcommands = {
+        }
+        )
+public final class Main implements Runnable {
+    /** Letters on a line of the help. */
+    private static final int WIDTH = 110;
+
+    /** In the order of the help. */
+    private static final List<Class<?>> COMMANDS = List.of(
             PlanCommand.class,
             CheckCommand.class,
             CompareCommand.class,
@@ -53,11 +60,7 @@ import picocli.CommandLine.Spec;
             WeekCommand.class,
             BuyingCommand.class,
             TagsCommand.class,
-            SchemaCommand.class
-        })
-public final class Main implements Runnable {
-    /** Letters on a line of the help. */
-    private static final int WIDTH = 110;
+            SchemaCommand.class);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -85,9 +88,20 @@ public final class Main implements Runnable {
 
     /** Runs the command and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err);
+        CommandLine line = new CommandLine(new Main());
+        asked(args).forEach(line::addSubcommand);
+        line.setOut(out).setErr(err);
         settle(line);
         return line.execute(args);
+    }
+
+    /** Only the command that was typed, if it is one: to make them all takes longer than many a command's work. */
+    private static List<Class<?>> asked(String... args) {
+        List<Class<?>> typed = COMMANDS.stream()
+                .filter(command -> args.length > 0
+                        && command.getAnnotation(Command.class).name().equals(args[0]))
+                .toList();
+        return typed.isEmpty() ? COMMANDS : typed;
     }
 
     /** Neither exit codes nor handlers are handed down to subcommands: they are set on each. */

@@ -98,11 +98,12 @@ final class NewCommand implements Callable<Integer> {
             Writing.save(keptAnswers, AnswersFile.bytes(answers));
         }
         Writing.save(file, bytes);
-        tell(out, SeasonFile.read(file), first, said);
+        tell(out, SeasonFile.check(file), first, said);
         return Exit.DONE;
     }
 
-    private void tell(PrintWriter out, Season season, FirstSeason first, List<String> said) {
+    private void tell(PrintWriter out, SeasonFile.Checked checked, FirstSeason first, List<String> said) {
+        Season season = checked.season();
         out.println();
         out.println(file + ": " + Words.count(season.weeks(), "week") + " from " + season.starts() + ", "
                 + Words.count(season.allBeds().size(), "bed") + ", "
@@ -111,7 +112,7 @@ final class NewCommand implements Callable<Integer> {
         out.println("Assumed, to be mended in the file where it is otherwise with you:");
         said.forEach(sentence -> out.println("- " + sentence));
         first.assumed().forEach(sentence -> out.println("- " + sentence));
-        SeasonFile.remarks(file).forEach(remark -> out.println("Worth a look: " + remark));
+        checked.remarks().forEach(remark -> out.println("Worth a look: " + remark));
         out.println();
         out.println("Make a plan of it:  " + Called.name() + " plan " + file);
     }

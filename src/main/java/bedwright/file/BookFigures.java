@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -42,6 +43,9 @@ public final class BookFigures {
     private static final Set<String> OF_RAISED_PLANTS = Set.of("headStart", "check");
 
     private static final MathContext DIGITS = new MathContext(4);
+
+    /** Crops of our own book by name, as far as they were asked for. */
+    private static final Map<String, Crop> OF_OURS = new ConcurrentHashMap<>();
 
     private BookFigures() {}
 
@@ -115,6 +119,12 @@ public final class BookFigures {
 
     /** A crop of the book, with what its figures rest on; or nothing if it has no such crop. */
     public static Optional<Crop> find(CropBook book, String name) {
+        return book == CropBookFile.ours()
+                ? Optional.ofNullable(OF_OURS.computeIfAbsent(name, asked -> read(book, asked).orElse(null)))
+                : read(book, name);
+    }
+
+    private static Optional<Crop> read(CropBook book, String name) {
         return book.crops().stream()
                 .filter(entry -> entry.crop().name().equals(name))
                 .map(entry -> figured(book, entry))

@@ -1,6 +1,7 @@
 package bedwright.file;
 
 import bedwright.season.Units;
+import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -8,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The values that stand where keys are left out. */
 final class Defaults {
-    /** By the JSON text, for each shape. */
-    private static final Map<Shape, Map<String, Object>> KNOWN = new ConcurrentHashMap<>();
+    /** By the component that they stand for; kept values are the same whatever the file's units. */
+    private static final Map<Method, Object> KNOWN = new ConcurrentHashMap<>();
 
     private Defaults() {}
 
@@ -19,11 +20,11 @@ final class Defaults {
         if (text.isEmpty()) {
             return null;
         }
-        Map<String, Object> known = KNOWN.computeIfAbsent(part.inside(), shape -> new ConcurrentHashMap<>());
-        Object value = known.get(text);
+        Object value = KNOWN.get(part.accessor());
         if (value == null) {
+            // Not within the map's own computing, since a default may hold defaults.
             value = read(part, text);
-            known.put(text, value);
+            KNOWN.put(part.accessor(), value);
         }
         return value;
     }

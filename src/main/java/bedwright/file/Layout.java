@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 record Layout(Class<? extends Record> type, List<Part> parts) {
     private static final Map<Asked, Layout> ALL = new ConcurrentHashMap<>();
+    private static final Map<Class<? extends Record>, Constructor<? extends Record>> MAKING = new ConcurrentHashMap<>();
 
     private record Asked(Class<? extends Record> type, Units units, boolean byLength) {
         Layout layout() {
@@ -102,7 +103,12 @@ record Layout(Class<? extends Record> type, List<Part> parts) {
     }
 
     Optional<Part> part(String key) {
-        return parts.stream().filter(p -> p.key().equals(key)).findFirst();
+        for (Part part : parts) {
+            if (part.key().equals(key)) {
+                return Optional.of(part);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -111,18 +117,25 @@ record Layout(Class<? extends Record> type, List<Part> parts) {
      * @throws IllegalArgumentException if the record refuses them
      */
     Record make(@Nullable Object[] values) {
-        Class<?>[] types = Arrays.stream(type.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            Constructor<? extends Record> constructor = type.getDeclaredConstructor(types);
-            return constructor.newInstance(values);
+            return MAKING.computeIfAbsent(type, Layout::constructor).newInstance(values);
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof IllegalArgumentException refused) {
                 throw refused;
             }
             throw new IllegalStateException("Cannot make " + type, e);
         } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("Cannot make " + type, e);
+        }
+    }
+
+    private static Constructor<? extends Record> constructor(Class<? extends Record> type) {
+        Class<?>[] types = Arrays.stream(type.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
+        try {
+            return type.getDeclaredConstructor(types);
+        } catch (NoSuchMethodException e) {
             throw new IllegalStateException("Cannot make " + type, e);
         }
     }

@@ -17,6 +17,7 @@ final class SeasonCheck {
         new DemandCheck(season, known, days, flaws).run();
         new StandingCheck(season, known, days, flaws).run();
         new StandingRoom(season, flaws).run();
+        new SumsCheck(season, flaws).run();
         new HeldCheck(season, known, days, flaws).run();
         return flaws.found();
     }

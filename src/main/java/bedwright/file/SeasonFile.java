@@ -32,25 +32,33 @@ public final class SeasonFile {
     }
 
     /**
-     * What is no fault in a file but probably not meant, in order of place.
+     * A season with what is no fault in its file but probably not meant.
+     *
+     * @param remarks in order of place
+     */
+    public record Checked(Season season, List<Fault> remarks) {}
+
+    /**
+     * Reads a season and looks for what is probably not meant.
      *
      * @throws FileTrouble if the file can't be read
      * @throws FaultyFile if it is at fault, with all faults
      */
-    public static List<Fault> remarks(Path file) {
-        return remarks(file.toString(), Reading.bytes(file));
+    public static Checked check(Path file) {
+        return check(file.toString(), Reading.bytes(file));
     }
 
     /** Likewise, of bytes. */
-    public static List<Fault> remarks(String name, byte[] bytes) {
+    public static Checked check(String name, byte[] bytes) {
         Document<Season> document = document(name, bytes);
-        return document
+        List<Fault> remarks = document
                 .placed(Remarks.of(document.record()).stream()
                         .map(remark -> new Flaw(remark.path(), remark.message(), false, List.of()))
                         .toList())
                 .stream()
                 .sorted(Fault.BY_PLACE)
                 .toList();
+        return new Checked(document.record(), remarks);
     }
 
     /**

@@ -8,6 +8,12 @@ public record Currency(
         @Fact(value = "Digits behind the point of its smallest unit", byDefault = "2", min = 0, max = 3)
         int digits) {
 
+    /**
+     * Smallest units of money that a season may move: plans count it in small parts of these, exactly as long as their sum
+     * has room among the whole numbers of a double.
+     */
+    public static final long MOST_SMALLEST = 1_000_000_000;
+
     /** Smallest units in a main unit: 100 for two digits. */
     public int smallest() {
         int units = 1;
@@ -15,5 +21,10 @@ public record Currency(
             units *= 10;
         }
         return units;
+    }
+
+    /** Main units of money that a season may move, takings and costs together: ten million for two digits. */
+    public double mostCounted() {
+        return (double) MOST_SMALLEST / smallest();
     }
 }

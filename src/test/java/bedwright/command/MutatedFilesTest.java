@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -20,11 +21,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Season files in which something was changed, from seeds: the answer is a check without fault, a plan, or faults with
  * their places; never a stack trace, and never after long. 2,000 files in every build; {@code -Pmany} has 1,000,000 and
- * half a gigabyte of memory.
+ * half a gigabyte of memory; {@link #main} runs them in parts.
  */
 class MutatedFilesTest {
     private static final int FILES = Integer.getInteger("bedwright.mutants", 2000);
-    private static final int FILES_A_SEED = Math.max(500, FILES / 1000);
+    private static final int FILES_A_SEED = 500;
     /** Of the files without a fault every so many is planned, too. */
     private static final int PLANNED = 20;
     /** The large file is read for one in so many. */
@@ -33,10 +34,44 @@ class MutatedFilesTest {
     private static final Duration LONGEST = Duration.ofSeconds(10);
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
-    @TempDir
-    private Path temporary;
-
+    private final Path temporary;
     private int faultless;
+
+    MutatedFilesTest(@TempDir Path temporary) {
+        this.temporary = temporary;
+    }
+
+    /**
+     * Runs the files of so many seeds, {@value #FILES_A_SEED} each, and tells each that was answered wrongly.
+     *
+     * @param args the first seed, and how many
+     */
+    public static void main(String[] args) throws IOException {
+        long first = Long.parseLong(args[0]);
+        int count = Integer.parseInt(args[1]);
+        Path folder = Files.createTempDirectory("mutants");
+        int wrong = 0;
+        for (int n = 1; n <= count; n++) {
+            long seed = first + n - 1;
+            try {
+                new MutatedFilesTest(folder).theAnswerIsNeverAStackTrace(seed);
+            } catch (AssertionError e) {
+                wrong++;
+                System.out.println("WRONG: " + e.getMessage());
+            }
+            if (n % 20 == 0 || n == count) {
+                System.out.printf(
+                        Locale.ROOT,
+                        "Seeds %d to %d: %d files, %d seeds with a wrong answer, %.0f s of processor time.%n",
+                        first,
+                        seed,
+                        (long) n * FILES_A_SEED,
+                        wrong,
+                        THREADS.getCurrentThreadCpuTime() / 1e9);
+            }
+        }
+        System.exit(wrong == 0 ? 0 : 1);
+    }
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, FILES / FILES_A_SEED);

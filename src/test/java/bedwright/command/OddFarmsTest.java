@@ -115,4 +115,14 @@ class OddFarmsTest {
         assertThat(ran.err()).contains("beds");
         assertThat(temporary.resolve("plan")).doesNotExist();
     }
+
+    /** 9 weeks of 50 stems at 20,000 are nine of the ten millions that are counted. */
+    @Test
+    void moneyJustBelowTheMostThatIsCountedIsExact() throws IOException {
+        assertPlanned(plan(BED, CROPS, POOL, OUTLET.replace("\"price\": 1,", "\"price\": 20000.01,")));
+
+        assertThat(Ran.of("recheck", temporary.resolve("plan")).code()).isZero();
+        assertThat(plan(BED, CROPS, POOL, OUTLET.replace("\"price\": 1,", "\"price\": 30000,")).code())
+                .isEqualTo(Exit.FAULTY_FILE);
+    }
 }

@@ -186,7 +186,7 @@ class InFeetTest {
     void remarksAreMadeInTheFilesOwnUnits() {
         byte[] large = FEET.replace("\"plants\": 40", "\"plants\": 400").getBytes(StandardCharsets.UTF_8);
 
-        assertThat(SeasonFile.remarks("feet.json", large))
+        assertThat(SeasonFile.check("feet.json", large).remarks())
                 .anySatisfy(remark ->
                         assertThat(remark.message()).contains("at least 75 ft of bed, but the longest bed has 40 ft"));
     }

@@ -31,7 +31,7 @@ class SeasonCheckTest {
     void anOutletThatPaysLessThanCuttingIsWorthALook() {
         String file = "odd/outlet-below-cutting.json";
 
-        assertThat(SeasonFile.remarks(file, Resources.bytes(file))).anySatisfy(remark -> {
+        assertThat(SeasonFile.check(file, Resources.bytes(file)).remarks()).anySatisfy(remark -> {
             assertThat(remark.place()).isEqualTo(new Place(61, 16));
             assertThat(remark.path()).isEqualTo("/outlets/0/price");
             assertThat(remark.message()).contains("\"market\" pays 0.1", "no more than cutting", "never get");

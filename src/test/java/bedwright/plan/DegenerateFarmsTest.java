@@ -2,6 +2,7 @@ package bedwright.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bedwright.season.Currency;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
@@ -89,5 +90,14 @@ class DegenerateFarmsTest {
 
         assertThat(outcome.plantings()).isEmpty();
         assertThat(Arrays.stream(outcome.money().season()).sum()).isZero();
+    }
+
+    /** Doubles hold all whole numbers up to 2^53 (IEEE 754); a season has up to 1,000 possible ones, summed in longs. */
+    @Test
+    void theMostMoneyOfASeasonIsCountedExactly() {
+        long grains = Math.multiplyExact(Currency.MOST_SMALLEST, Grains.A_SMALLEST_UNIT);
+
+        assertThat(grains).isLessThan(1L << 53);
+        assertThat(Math.multiplyExact(grains, 1000L)).isPositive();
     }
 }
