@@ -31,8 +31,7 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 done; 1 the plan breaks a rule that has to hold; 2 wrong usage; 3 a faulty input file;"
                     + " 4 a file that can't be read or written; 70 a fault of ours; 130 interrupted, with the best plan"
                     + " kept."
-        }
-        )
+        })
 public final class Main implements Runnable {
     /** Letters on a line of the help. */
     private static final int WIDTH = 110;

@@ -120,7 +120,8 @@ public final class BookFigures {
     /** A crop of the book, with what its figures rest on; or nothing if it has no such crop. */
     public static Optional<Crop> find(CropBook book, String name) {
         return book == CropBookFile.ours()
-                ? Optional.ofNullable(OF_OURS.computeIfAbsent(name, asked -> read(book, asked).orElse(null)))
+                ? Optional.ofNullable(
+                        OF_OURS.computeIfAbsent(name, asked -> read(book, asked).orElse(null)))
                 : read(book, name);
     }
 

@@ -63,8 +63,7 @@ record LotSize(double metres, double netMetres, double cells, double hours, doub
             double units = times(method, job) * (job.isByLength() ? metres : Math.max(plants, cells)) / job.size();
             minutes += times(method, job) * rate.setUp() + units * rate.minutes();
         }
-        return new LotSize(
-                metres, layered, cells, minutes / 60, plants * method.stems() * method.saleable(), money);
+        return new LotSize(metres, layered, cells, minutes / 60, plants * method.stems() * method.saleable(), money);
     }
 
     /** How often a job is done, or in how many layers. */
@@ -82,7 +81,8 @@ record LotSize(double metres, double netMetres, double cells, double hours, doub
     private static Labour.JobRate rate(Season season, Crop crop, Method method, Job job) {
         return method.jobs()
                 .getOrDefault(
-                        job, crop.jobs().getOrDefault(job, season.labour().jobs().getOrDefault(job, job.usual())));
+                        job,
+                        crop.jobs().getOrDefault(job, season.labour().jobs().getOrDefault(job, job.usual())));
     }
 
     private static double or0(@Nullable Double price) {

@@ -86,7 +86,12 @@ final class SumsCheck {
             order("/orders/" + i, season.orders().get(i));
         }
         work();
-        tooMuch("/pool", "bed, in all,", metres, MOST_METRES, season.units().length().symbol());
+        tooMuch(
+                "/pool",
+                "bed, in all,",
+                metres,
+                MOST_METRES,
+                season.units().length().symbol());
         tooMuch("/pool", "trays", cells, MOST_CELLS, "cells");
         tooMuch("/pool", "cutting", stems, MOST_STEMS, "stems a season, in the best of its possible seasons,");
         money();
@@ -225,7 +230,8 @@ final class SumsCheck {
                 "what hours are worth",
                 hours,
                 Math.max(labour.hiredRate(), labour.ownRate())));
-        int seasons = Math.max(season.possible().count(), season.possible().given().size());
+        int seasons =
+                Math.max(season.possible().count(), season.possible().given().size());
         tooMuch("/labour", "work", hours * seasons, MOST_HOURS, "hours over its possible seasons together");
     }
 
@@ -243,7 +249,8 @@ final class SumsCheck {
         Currency currency = season.currency();
         double most = currency.mostCounted();
         if (sum > most) {
-            Sum largest = money.stream().max(Comparator.comparingDouble(Sum::size)).orElseThrow();
+            Sum largest =
+                    money.stream().max(Comparator.comparingDouble(Sum::size)).orElseThrow();
             flaws.add(
                     largest.path(),
                     "The money of a season could come to " + rounded(sum) + " " + currency.sign() + ", of which "

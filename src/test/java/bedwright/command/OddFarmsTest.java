@@ -122,7 +122,8 @@ class OddFarmsTest {
         assertPlanned(plan(BED, CROPS, POOL, OUTLET.replace("\"price\": 1,", "\"price\": 20000.01,")));
 
         assertThat(Ran.of("recheck", temporary.resolve("plan")).code()).isZero();
-        assertThat(plan(BED, CROPS, POOL, OUTLET.replace("\"price\": 1,", "\"price\": 30000,")).code())
+        assertThat(plan(BED, CROPS, POOL, OUTLET.replace("\"price\": 1,", "\"price\": 30000,"))
+                        .code())
                 .isEqualTo(Exit.FAULTY_FILE);
     }
 }

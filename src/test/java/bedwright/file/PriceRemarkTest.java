@@ -20,14 +20,16 @@ class PriceRemarkTest {
         String without = text.replace("{\"book\": \"statice\", \"price\": 0.05,", "{\"book\": \"statice\",");
         assertThat(without).isNotEqualTo(text);
 
-        assertThat(SeasonFile.check("book", without.getBytes(StandardCharsets.UTF_8)).remarks())
+        assertThat(SeasonFile.check("book", without.getBytes(StandardCharsets.UTF_8))
+                        .remarks())
                 .singleElement()
                 .satisfies(remark -> assertThat(remark.message()).contains("\"statice\" has no \"price\""));
     }
 
     @Test
     void cropsWithPricesAreNot() throws IOException {
-        assertThat(SeasonFile.check("book", text().getBytes(StandardCharsets.UTF_8)).remarks())
+        assertThat(SeasonFile.check("book", text().getBytes(StandardCharsets.UTF_8))
+                        .remarks())
                 .isEmpty();
     }
 }

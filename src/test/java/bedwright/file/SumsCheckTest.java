@@ -53,16 +53,20 @@ class SumsCheckTest {
     void aCurrencyWithoutSmallCoinsHasRoomForMore() throws IOException {
         String coarse = "\"currency\": {\"sign\": \"k\", \"digits\": 0}, \"stock\": {";
 
-        assertThat(faults("\"price\": 1.2", "\"price\": 1e6", "\"stock\": {", coarse)).isEmpty();
+        assertThat(faults("\"price\": 1.2", "\"price\": 1e6", "\"stock\": {", coarse))
+                .isEmpty();
         assertThat(faults("\"price\": 1.2", "\"price\": 1e9", "\"stock\": {", coarse))
                 .singleElement()
-                .satisfies(fault -> assertThat(fault.message()).contains("1000000000").doesNotContain("\"digits\""));
+                .satisfies(fault ->
+                        assertThat(fault.message()).contains("1000000000").doesNotContain("\"digits\""));
     }
 
     @Test
     void priceOfWhatNobodyAsksForDoesNotMatter() throws IOException {
-        assertThat(faults("\"price\": 1.2", "\"price\": 1e308", "\"stems\": 90}", "\"stems\": 0}")).isEmpty();
-        assertThat(faults("\"price\": 0.08", "\"price\": 1e308", "\"lots\": 5", "\"lots\": 0")).isEmpty();
+        assertThat(faults("\"price\": 1.2", "\"price\": 1e308", "\"stems\": 90}", "\"stems\": 0}"))
+                .isEmpty();
+        assertThat(faults("\"price\": 0.08", "\"price\": 1e308", "\"lots\": 5", "\"lots\": 0"))
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -82,7 +86,13 @@ class SumsCheckTest {
 
     @Test
     void workOfAllPossibleSeasonsTogetherIsCounted() throws IOException {
-        assertThat(faults("\"making\": 4", "\"making\": 1000", "\"bouquets\": 15", "\"bouquets\": 100000", "\"count\": 4", "\"count\": 1000"))
+        assertThat(faults(
+                        "\"making\": 4",
+                        "\"making\": 1000",
+                        "\"bouquets\": 15",
+                        "\"bouquets\": 100000",
+                        "\"count\": 4",
+                        "\"count\": 1000"))
                 .anySatisfy(fault -> {
                     assertThat(fault.path()).isEqualTo("/labour");
                     assertThat(fault.message()).contains("Work could come to 5000000000 hours");
