@@ -20,8 +20,8 @@ import java.util.Set;
 
 /**
  * The demo farm after a storm in July that laid flat a third of what stood in the open: the plan made anew from the plan in
- * force in some seconds, against one made from nothing in minutes, by what they gain over the plan in force and by how much
- * they change of it.
+ * force in some seconds, as {@code replan} does it, against one made from nothing in minutes, which knows nothing of the
+ * plan in force: by what they gain over that and by how much they change of it.
  */
 public final class AfterAStorm {
     private AfterAStorm() {}
@@ -50,96 +50,82 @@ public final class AfterAStorm {
         return log;
     }
 
-    record Gain(long hard, long medium, long soft, int changes) {}
-
-    static Gain gain(PlanFacts facts, int[] places) {
-        Search.Found before = Search.Found.of(facts, InForce.places(facts));
-        Search.Found after = Search.Found.of(facts, places);
-        if (after.hard() < before.hard()) {
-            throw new IllegalStateException("A hard rule is broken further");
+    /**
+     * What a plan brings more than the plan in force.
+     *
+     * @param medium of what must be ours
+     * @param score money as the score counts it, with the price of changes, a season
+     * @param money the same without that price
+     * @param lots changed, equal lots taken as they suit best
+     */
+    record Gain(long medium, double score, double money, int lots) {
+        static Gain of(PlanFacts facts, PlanFacts free, int[] places) {
+            int[] alike = FewestChanges.alike(facts, places);
+            Search.Found before = Search.Found.of(facts, InForce.places(facts));
+            Search.Found after = Search.Found.of(facts, alike);
+            if (after.hard() < before.hard()) {
+                throw new IllegalStateException("A hard rule is broken further");
+            }
+            return new Gain(
+                    after.medium() - before.medium(),
+                    AfterAStorm.money(facts, after.soft() - before.soft()),
+                    AfterAStorm.money(
+                            free,
+                            Search.Found.of(free, alike).soft()
+                                    - Search.Found.of(free, InForce.places(facts)).soft()),
+                    LotsMoved.of(facts, alike).stream()
+                            .mapToInt(unit -> unit.lots().size())
+                            .sum());
         }
-        return new Gain(
-                after.hard(),
-                after.medium() - before.medium(),
-                after.soft() - before.soft(),
-                LotsMoved.of(facts, FewestChanges.alike(facts, places)).stream()
-                        .mapToInt(unit -> unit.lots().size())
-                        .sum());
+
+        String columns() {
+            return String.format(Locale.ROOT, "%d,%.1f,%.1f,%d", medium, score, money, lots);
+        }
     }
 
     public static void main(String[] args) {
-        BenchArgs said = new BenchArgs(args, "plan", "storms", "first", "seconds", "scratch", "steps", "commit");
+        BenchArgs said = new BenchArgs(
+                args, "plan", "storms", "first", "seconds", "moves", "scratch", "scratch-moves", "dear", "commit");
         Plan plan = PlanFile.read(Path.of(said.text("plan", "plans/demo-farm/plan.json")));
-        int storms = said.number("storms", 3);
-        double seconds = Double.parseDouble(said.text("seconds", "5"));
-        int scratch = said.number("scratch", 120);
-        System.out.println(DemoFarm.heading(said.text("commit", "not named")));
-        for (int s = said.number("first", 1); s < said.number("first", 1) + storms; s++) {
+        int first = said.number("first", 1);
+        System.err.println(DemoFarm.heading(said.text("commit", "not named")));
+        System.out.println("storm,on,may move,anew: must,score,money,lots,took s,moves,"
+                + "from nothing: must,score,money,lots,took s,moves");
+        for (int s = first; s < first + said.number("storms", 10); s++) {
             Random random = new Random(s);
             LocalDate on =
                     LocalDate.of(plan.season().dateOf(plan.season().days() - 1).getYear(), 7, 1 + random.nextInt(31));
-            Season season = Remaining.of(plan, storm(plan, on, random), on).season();
-            long began = System.nanoTime();
+            Season left = Remaining.of(plan, storm(plan, on, random), on).season();
+            Season season = left.with(left.changes().dearer(Double.parseDouble(said.text("dear", "1"))));
             PlanFacts facts = InForce.facts(season, PossibleSeasons.of(season), true);
-            double factsTook = (System.nanoTime() - began) / 1e9;
-            System.out.printf(
-                    Locale.ROOT,
-                    "storm %d on %s: %d plantings may move, %d places; facts %.1f s, from nothing to in force %.0f%n",
-                    s,
-                    on,
-                    facts.free.length,
-                    facts.table.places(),
-                    factsTook,
-                    money(facts, gain(facts, Search.nothingPlaced(facts)).soft()));
+            PlanFacts free = PlanFacts.of(
+                    facts.season().with(facts.season().changes().dearer(0)), facts.seasons(), facts.table());
             long start = System.nanoTime();
-            Replan replan =
-                    new Replan(facts, new Search.Limits(s, Duration.ofMillis(Math.round(seconds * 1000)), null));
-            int[] fewest = replan.run();
-            tell(
-                    String.format(
-                            Locale.ROOT,
-                            "from the plan in force, %d moves, %.1f s",
-                            replan.search().moves(),
-                            (System.nanoTime() - start) / 1e9),
-                    facts,
-                    gain(facts, fewest));
-            if (said.number("steps", 0) > 0) {
-                steps(facts, fewest);
-            }
-            if (scratch > 0) {
-                Search from = new Search(facts, new Search.Limits(s, Duration.ofSeconds(scratch), null));
-                int[] places = from.run(Search.nothingPlaced(facts)).places();
-                tell("from nothing", facts, gain(facts, places));
-                tell("from nothing, taken back", facts, gain(facts, FewestChanges.of(facts, places)));
-            }
+            Replan replan = new Replan(facts, limits(s, said.text("seconds", "5"), said.text("moves", "")));
+            int[] anew = replan.run();
+            String row = s + "," + on + "," + facts.free.length + ","
+                    + Gain.of(facts, free, anew).columns() + "," + since(start) + ","
+                    + replan.search().moves();
+            start = System.nanoTime();
+            Search search = new Search(free, limits(s, said.text("scratch", "120"), said.text("scratch-moves", "")));
+            int[] nothing = search.run(Search.nothingPlaced(free)).places();
+            System.out.println(row + "," + Gain.of(facts, free, nothing).columns() + "," + since(start) + ","
+                    + search.moves());
         }
     }
 
-    /** What is gained by so many changes, from the largest gain. */
-    private static void steps(PlanFacts facts, int[] places) {
-        int lots = 0;
-        long medium = 0;
-        long soft = 0;
-        for (Replan.Bought bought : Replan.bought(facts, places)) {
-            lots += bought.parts().stream().mapToInt(Replan.Changed::lots).sum();
-            medium += bought.made().gain().medium();
-            soft += bought.made().gain().soft();
-            System.out.printf(Locale.ROOT, "    %d lots %.1f must %d%n", lots, money(facts, soft), medium);
-        }
+    /** So many moves each of both searches, if any are said, else so many seconds. */
+    private static Search.Limits limits(long seed, String seconds, String moves) {
+        return moves.isEmpty()
+                ? new Search.Limits(seed, Duration.ofMillis(Math.round(Double.parseDouble(seconds) * 1000)), null)
+                : new Search.Limits(seed, null, Long.valueOf(moves));
+    }
+
+    private static String since(long start) {
+        return String.format(Locale.ROOT, "%.1f", (System.nanoTime() - start) / 1e9);
     }
 
     private static double money(PlanFacts facts, long soft) {
         return Grains.toMoney(facts.season(), (double) soft / facts.seasonCount);
-    }
-
-    private static void tell(String what, PlanFacts facts, Gain gain) {
-        System.out.printf(
-                Locale.ROOT,
-                "  %-60s %8.1f a season, must %d, hard %d, %d lots changed%n",
-                what,
-                money(facts, gain.soft()),
-                gain.medium(),
-                gain.hard(),
-                gain.changes());
     }
 }

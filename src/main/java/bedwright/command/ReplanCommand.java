@@ -54,6 +54,7 @@ import picocli.CommandLine.Spec;
         })
 final class ReplanCommand implements Callable<Integer> {
     private static final double USUAL_SECONDS = 5;
+    private static final int DEAREST = 100;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -97,6 +98,13 @@ final class ReplanCommand implements Callable<Integer> {
     private long seed = 1;
 
     @Option(
+            names = "--dear",
+            paramLabel = "N",
+            description = "How many times as dear a change is as the season file's \"changes\" say: with 0.2 many changes"
+                    + " that each buy little, with 3 only those that buy much; left out: 1.")
+    private double dear = 1;
+
+    @Option(
             names = "--format",
             paramLabel = "text|json",
             description = "How the changes are told: as text, or as JSON for programs.")
@@ -124,7 +132,8 @@ final class ReplanCommand implements Callable<Integer> {
             }
         }
         Remaining remaining = Remaining.of(plan, log, day);
-        Season season = numberedAfter(remaining.season(), refused);
+        Season priced = remaining.season().with(remaining.season().changes().dearer(dear));
+        Season season = numberedAfter(priced, refused);
         spec.commandLine().getErr().println("Working out what is left of the season, and what might be changed …");
         PlanFacts facts = InForce.facts(season, PossibleSeasons.of(season), true);
         mustBePossible(kept, remaining, facts);
@@ -282,6 +291,10 @@ final class ReplanCommand implements Callable<Integer> {
 
     private Search.Limits limits() {
         SearchOptions.check(seconds, moves, seed, spec);
+        if (!(dear >= 0 && dear <= DEAREST)) {
+            throw usage("--dear takes a number from 0 to " + DEAREST + ", like 0.2 for many changes or 3 for few, not "
+                    + dear);
+        }
         Double limit = seconds == null && moves == null ? Double.valueOf(USUAL_SECONDS) : seconds;
         return new Search.Limits(seed, limit == null ? null : Duration.ofMillis(Math.round(1000 * limit)), moves);
     }

@@ -275,6 +275,38 @@ public record Season(
         return with(units, site, caution, possible, pool, other);
     }
 
+    /** The same season with other prices of changes. */
+    public Season with(ChangePrices other) {
+        return new Season(
+                name,
+                about,
+                units,
+                starts,
+                weeks,
+                currency,
+                site,
+                beds,
+                windbreaks,
+                roughGrass,
+                pests,
+                stock,
+                labour,
+                roles,
+                families,
+                rotation,
+                crops,
+                pool,
+                standing,
+                held,
+                outlets,
+                recipes,
+                orders,
+                caution,
+                possible,
+                other,
+                underWay);
+    }
+
     private Season with(
             Units otherUnits, Site otherSite, Caution otherCaution, Sampling otherSampling, List<Lots> otherPool) {
         return with(otherUnits, otherSite, otherCaution, otherSampling, otherPool, held);
