@@ -49,6 +49,7 @@ public final class Main implements Runnable {
             SofarCommand.class,
             ReplanCommand.class,
             StormCommand.class,
+            EatenCommand.class,
             PromiseCommand.class,
             StillCommand.class,
             WhyCommand.class,

@@ -40,7 +40,11 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
         if (said == null && log.inForce().isEmpty()) {
             return new PlanNow(plan, log, null, List.of());
         }
-        LocalDate day = said == null ? today(plan.season(), log) : SofarCommand.day(plan.season(), said, spec);
+        return on(plan, log, said == null ? today(plan.season(), log) : SofarCommand.day(plan.season(), said, spec));
+    }
+
+    /** What is left of a plan on a day, by what was noted. */
+    static PlanNow on(Plan plan, SeasonLog log, LocalDate day) {
         Remaining left = Remaining.holding(plan, log, day);
         Season season = InForce.facts(left.season(), PossibleSeasons.of(left.season()), false)
                 .season();

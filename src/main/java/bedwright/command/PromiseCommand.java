@@ -49,7 +49,7 @@ import picocli.CommandLine.Spec;
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright promise plans/first-bed --for \"12 Jul: 40 focal, 30 filler\"",
-            "  target/bedwright promise plans/first-bed --for \"12 Jul: 40 focal\" --ask Miller --on \"1 Jun\"",
+            "  target/bedwright promise plans/first-bed --for \"12 Jul: 40 focal\" --ask Inn --on \"1 Jun\"",
             "  target/bedwright promise plans/first-bed"
         })
 final class PromiseCommand implements Callable<Integer> {

@@ -3,7 +3,9 @@ package bedwright.command;
 import bedwright.climate.Gusts;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
+import bedwright.log.Note;
 import bedwright.log.SaidDay;
+import bedwright.log.SeasonLog;
 import bedwright.season.Compass;
 import bedwright.season.Plan;
 import bedwright.season.Sampling;
@@ -31,11 +33,12 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "After a storm: what was likely laid flat, the most exposed first, as a round to walk with the words to note what"
-                    + " you find. By the height of the plants that day, their nets and their lee. It is not a weather"
-                    + " warning.",
+                    + " you find. By the height of the plants that day, their nets and their lee, and by what was noted"
+                    + " so far. It is not a weather warning.",
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
-            "  target/bedwright storm plans/first-bed --from west --on \"12 Jul\" --gust bad"
+            "  target/bedwright storm plans/first-bed --from west --on \"12 Jul\" --gust bad",
+            "  target/bedwright storm plans/first-bed --from west --on \"12 Jul\" --gust bad --walk"
         })
 final class StormCommand implements Callable<Integer> {
     private static final int BETWEEN = 45;
@@ -72,27 +75,60 @@ final class StormCommand implements Callable<Integer> {
                             + " usual year from that side; or very-bad, the strongest of one year in ten. Left out: bad.")
     private String gust = "bad";
 
+    @Mixin
+    private RoundWalked walked = new RoundWalked();
+
     @Option(names = "--format", paramLabel = "text|json", description = "Words, or JSON.")
     private PlanCommand.Format format = PlanCommand.Format.TEXT;
 
     @Override
     public Integer call() {
-        Plan plan = named.folder().read();
-        Season season = plan.season();
+        if (!walked.wrong().isEmpty()) {
+            throw usage(walked.wrong());
+        }
+        PlanFolder plans = named.folder();
+        Plan plan = plans.read();
+        SeasonLog log = SofarCommand.log(plans, plan);
         double degrees = degrees();
-        LocalDate day = day(season);
-        double speed = speed(season, degrees);
+        LocalDate day = day(plan.season());
+        double speed = speed(plan.season(), degrees);
+        // As it stood before the storm: what a round noted of it already is looked at again.
+        SeasonLog before = RoundWalked.without(log, RoundWalked.noted(log, day, Note.Cause.WIND));
+        Plan then = PlanNow.on(plan, before, day).plan();
         Sampling.GivenGust blew = new Sampling.GivenGust(day, degrees, speed);
-        List<StormRound.Stop> stops = StormRound.of(plan, PossibleSeasons.usualWith(season, List.of(blew)));
+        StormRound round = new StormRound(
+                then.season(),
+                named.typed(),
+                day,
+                degrees,
+                speed,
+                StormRound.of(then, PossibleSeasons.usualWith(then.season(), List.of(blew))));
         PrintWriter out = spec.commandLine().getOut();
-        StormRound round = new StormRound(season, named.typed(), day, degrees, speed, stops);
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(round.json()));
             out.flush();
-        } else {
-            round.print(out);
+            return Exit.DONE;
         }
-        return Exit.DONE;
+        round.print(out);
+        List<Damaged> damaged = round.damaged();
+        if (damaged.isEmpty()) {
+            return Exit.DONE;
+        }
+        out.println();
+        if (!walked.isWalking()) {
+            StormRound.first(out, damaged, List.of(), List.of());
+            out.println();
+            out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
+                    + " it by hand; what you don't note counts as unharmed:");
+            out.println("  " + Called.name() + " note " + named.typed() + " "
+                    + damaged.getFirst().planting().number() + " lost half wind --on " + day);
+            return Exit.DONE;
+        }
+        return walked.walk(
+                new RoundWalked.About(plans, plan, log, named.typed(), day, Note.Cause.WIND),
+                damaged,
+                out,
+                harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
     }
 
     private double degrees() {

@@ -15,6 +15,7 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,7 +86,7 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
         return List.copyOf(stops);
     }
 
-    private static double[] stems(Prospect prospect, int lots, int all) {
+    static double[] stems(Prospect prospect, int lots, int all) {
         double[] weeks = new double[all];
         for (int[][] kind : prospect.stems()) {
             for (int w = 0; w < weeks.length; w++) {
@@ -132,14 +133,6 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
                         Words.percent(stop.blown().flat()),
                         Math.round(stop.toCome()));
             }
-            out.println();
-            first(out, exposed);
-            out.println();
-            out.println("Note what you find, one of these for each; what you don't note counts as unharmed:");
-            KeptPlanting first = exposed.getFirst().planting();
-            for (String amount : List.of("all", "half", "1/4", "20")) {
-                out.println("  bedwright note " + plan + " " + first.number() + " lost " + amount + " wind --on " + on);
-            }
         }
         int sheltered = stops.size() - exposed.size();
         if (sheltered > 0) {
@@ -150,31 +143,52 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
         }
     }
 
+    /** What is worth a walk, as it is asked about. */
+    List<Damaged> damaged() {
+        return exposed().stream()
+                .map(stop -> new Damaged(
+                        stop.planting(),
+                        stop.blown().lost(),
+                        stop.blown().flat(),
+                        stop.blown().standsUp() > 0,
+                        stop.toCome(),
+                        stop.isCut()))
+                .toList();
+    }
+
     private List<Stop> exposed() {
         return stops.stream()
                 .filter(stop -> stop.blown().flat() >= WORTH_A_WALK && stop.toCome() >= 1)
                 .toList();
     }
 
-    private static void first(PrintWriter out, List<Stop> exposed) {
+    /**
+     * What to do first.
+     *
+     * @param damaged what was walked by
+     * @param gone numbers of those of which nothing is left to tie
+     * @param unharmed numbers of those of which nothing is lost
+     */
+    static void first(PrintWriter out, List<Damaged> damaged, Collection<Integer> gone, Collection<Integer> unharmed) {
         List<String> cut = new ArrayList<>();
         List<String> tie = new ArrayList<>();
-        for (Stop stop : exposed) {
-            if (stop.blown().flat() >= MUCH) {
-                String name = stop.planting().number() + " " + stop.planting().crop();
+        for (Damaged stop : damaged) {
+            int number = stop.planting().number();
+            if (stop.lies() >= MUCH && !unharmed.contains(number)) {
+                String name = stop.named() + ", bed " + stop.planting().bed();
                 if (stop.isCut()) {
                     cut.add(name);
                 }
-                if (stop.blown().standsUp() > 0) {
+                if (stop.standsUp() && !gone.contains(number)) {
                     tie.add(name);
                 }
             }
         }
         if (!cut.isEmpty()) {
-            out.println("Cut today what is ready and lies, before stems bend upwards: " + String.join(", ", cut) + ".");
+            out.println("Cut today what is ready and lies, before stems bend upwards: " + String.join("; ", cut) + ".");
         }
         if (!tie.isEmpty()) {
-            out.println("Tie up or net soon, since some of it stands up again: " + String.join(", ", tie) + ".");
+            out.println("Tie up or net soon, since some of it stands up again: " + String.join("; ", tie) + ".");
         }
     }
 

@@ -84,6 +84,27 @@ final class Losses {
         return bite == 0 ? 1 : Math.exp(-bite * exposure(pest, 7 * week, 7 * week + 7));
     }
 
+    /** Share of its plants, or of a week's blooms, that a pest takes in the seven days up to a day. */
+    Eaten eaten(int pest, PossibleSeason season, Development development, int day) {
+        Pest kind = world.season.pests().get(pest);
+        double bite = bite(pest, season);
+        int first = day - 6;
+        int up = development.emerges() ? development.emergence : Integer.MAX_VALUE;
+        boolean isInTheBed = grown.start.emergence() == Start.UNKNOWN;
+        double plants = 0;
+        if (isInTheBed && kind.takes().contains(Pest.Takes.SEED)) {
+            plants += exposure(pest, Math.max(first, grown.start.groundDay()), Math.min(day + 1, up));
+        }
+        if (kind.takes().contains(Pest.Takes.SEEDLINGS)) {
+            plants += exposure(pest, Math.max(first, up), Math.min(day + 1, development.hardy));
+        }
+        boolean isCut = development.firstCut != Development.NEVER
+                && day >= development.firstCut
+                && day < 7 * grown.calendar.heldTo();
+        double blooms = isCut && kind.takes().contains(Pest.Takes.BLOOMS) ? exposure(pest, first, day + 1) : 0;
+        return new Eaten(1 - Math.exp(-bite * plants), 1 - Math.exp(-bite * blooms), grown.calendar.isCoveredOn(day));
+    }
+
     /** Pressure × cover over days, the first included, the end not. */
     private double exposure(int pest, int first, int end) {
         Stock.Cover cover = world.season.stock().cover();

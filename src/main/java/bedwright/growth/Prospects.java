@@ -62,11 +62,33 @@ public final class Prospects {
      * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
      */
     public Blown blown(KeptPlanting kept, Gust gust) {
+        Grown grown = grown(kept);
+        return new Losses(grown, place(kept)).blown(grown.developments.getFirst(), gust);
+    }
+
+    /**
+     * What a pest takes in a week of a planting that is kept in a plan of this season, or that stands, as the first of the
+     * possible seasons lets it grow and the pest come.
+     *
+     * @param pest number of the pest in the season
+     * @param day the week's last day
+     * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
+     */
+    public Eaten eaten(KeptPlanting kept, int pest, int day) {
+        Grown grown = grown(kept);
+        return new Losses(grown, place(kept))
+                .eaten(pest, world.seasons.getFirst(), grown.developments.getFirst(), day);
+    }
+
+    private Ground.BedClass place(KeptPlanting kept) {
+        return world.ground.classes().get(world.ground.classOf(spot(kept).bed()));
+    }
+
+    private Grown grown(KeptPlanting kept) {
         Spot spot = spot(kept);
-        Ground.BedClass place = world.ground.classes().get(world.ground.classOf(spot.bed()));
         Method way = world.season.crops().get(crop(kept)).methods().get(spot.method());
-        Grown grown = Grown.of(world, crop(kept), way, spot.sowWeek(), standing(kept), place.warmth());
-        return new Losses(grown, place).blown(grown.developments.getFirst(), gust);
+        return Grown.of(
+                world, crop(kept), way, spot.sowWeek(), standing(kept), place(kept).warmth());
     }
 
     private int crop(KeptPlanting kept) {

@@ -108,20 +108,20 @@ class PromiseTest {
     @Test
     void whatIsAskedForIsHeldForThemUntilItLapses() {
         Ran asked = Ran.of(
-                "promise", folder, "--for", "5 Jul: 15 focal", "--on", "1 Jun", "--ask", "Miller", "--until", "9 Jun");
+                "promise", folder, "--for", "5 Jul: 15 focal", "--on", "1 Jun", "--ask", "Inn", "--until", "9 Jun");
 
         assertThat(asked.code()).as(asked.err()).isEqualTo(Exit.DONE);
         assertThat(folder.resolve("season.log"))
-                .hasContent("2027-06-01 order-asked Miller until 2027-06-09 for 2027-07-05: 15 focal\n");
+                .hasContent("2027-06-01 order-asked Inn until 2027-06-09 for 2027-07-05: 15 focal\n");
         assertThat(Ran.of("promise", folder, "--on", "9 Jun").out())
-                .contains("Held as if promised: Note 1, ", "Miller");
-        assertThat(Ran.of("promise", folder, "--on", "10 Jun").out()).doesNotContain("Miller");
+                .contains("Held as if promised: Note 1, ", "Inn");
+        assertThat(Ran.of("promise", folder, "--on", "10 Jun").out()).doesNotContain("Inn");
     }
 
     @Test
     void whatCannotBeHeldIsNotNoted() {
         Ran ran = Ran.of(
-                "promise", folder, "--for", "5 Jul: 15 focal", "--on", "1 Jun", "--ask", "Miller", "--until", "9 Jul");
+                "promise", folder, "--for", "5 Jul: 15 focal", "--on", "1 Jun", "--ask", "Inn", "--until", "9 Jul");
 
         assertThat(ran.code()).isEqualTo(Exit.USAGE);
         assertThat(ran.err()).contains("It can't be held: ", "Write a day between them");
@@ -145,7 +145,7 @@ class PromiseTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"--again,1", "--ask,Miller", "--sow-from,1 Jun"})
+    @CsvSource({"--again,1", "--ask,Inn", "--sow-from,1 Jun"})
     void whatGoesWithAnOrderNeedsOne(String option, String value) {
         assertThat(Ran.of("promise", folder, option, value).err()).contains(option + " goes with --for");
     }

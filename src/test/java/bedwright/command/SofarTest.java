@@ -39,7 +39,7 @@ class SofarTest {
         Ran.of(
                 "note",
                 folder,
-                "order-new Miller for 28 Jun 2027: 9 focal",
+                "order-new Inn for 28 Jun 2027: 9 focal",
                 "/",
                 "order-asked Hotel until 22 Jun for 5 Jul: 5 filler",
                 "--on",
@@ -47,7 +47,7 @@ class SofarTest {
                 "--yes");
 
         assertThat(Ran.of("sofar", folder, "--on", "20 Jun").out())
-                .containsPattern("Miller +9 ")
+                .containsPattern("Inn +9 ")
                 .contains("Asked for and undecided: Note 2, 2027-06-01: \"Hotel\" asked for");
         assertThat(Ran.of("sofar", folder, "--on", "23 Jun").out()).doesNotContain("Hotel");
     }

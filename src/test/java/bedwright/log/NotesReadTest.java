@@ -76,9 +76,9 @@ class NotesReadTest {
 
     @Test
     void anOrderHasLinesWithAPriceThatIsTheBestWhereNoneIsSaid() {
-        assertThat(note("12-May order-new Miller, florist for 5 Jul: 12 focal at 0.80, 6 filler"))
+        assertThat(note("12-May order-new Inn, florist for 5 Jul: 12 focal at 0.80, 6 filler"))
                 .isEqualTo(new Note.Ordered(
-                        "Miller, florist",
+                        "Inn, florist",
                         Note.How.NEW,
                         new Period(LocalDate.of(2027, 7, 5), LocalDate.of(2027, 7, 5)),
                         List.of(new OrderLine("focal", 12, 0.8), new OrderLine("filler", 6, 0.4)),
@@ -89,9 +89,9 @@ class NotesReadTest {
 
     @Test
     void whatIsAskedForLapsesAndBouquetsHaveARecipe() {
-        assertThat(note("12-May order-asked Miller until 1 Jun for 28 Jun to 12 Jul: 9 bouquets of Porch bouquet"))
+        assertThat(note("12-May order-asked Inn until 1 Jun for 28 Jun to 12 Jul: 9 bouquets of Porch bouquet"))
                 .isEqualTo(new Note.Ordered(
-                        "Miller",
+                        "Inn",
                         Note.How.ASKED,
                         new Period(LocalDate.of(2027, 6, 28), LocalDate.of(2027, 7, 12)),
                         List.of(),
@@ -132,8 +132,8 @@ class NotesReadTest {
 
     @Test
     void whatWasUnderstoodIsSaidInFull() {
-        assertThat(understood("12-May order-new Miller for 5 Jul to 12 Jul: 12 focal"))
-                .isEqualTo("Note 1, 2027-05-12: a new order, \"Miller\", promised: each week, 2027-07-05 to 2027-07-12:"
+        assertThat(understood("12-May order-new Inn for 5 Jul to 12 Jul: 12 focal"))
+                .isEqualTo("Note 1, 2027-05-12: a new order, \"Inn\", promised: each week, 2027-07-05 to 2027-07-12:"
                         + " 12 focal at €1.20.");
         assertThat(understood("1-Jul weather min 4 max 15.5 gust 21 north-west"))
                 .isEqualTo("Note 1, 2027-07-01: weather: between 4 and 15.5 °C, a gust of 21 m/s from the north-west.");
@@ -165,12 +165,12 @@ class NotesReadTest {
                 "12-May order-new Stall, focal for 5 Jul: 9 focal|an order \"Stall, focal\" already. Write order-changed",
                 "12-May order-changed Stall focal for 5 Jul: 9 focal|Did you mean \"Stall, focal\"?",
                 "12-May order-gone Nobody|There is no order \"Nobody\". Write one of: Porch bouquets; Stall, filler; Stall, focal",
-                "12-May order-new Miller for 5 Jul 9 focal|There is no colon behind the day",
-                "12-May order-new Miller for 5 Jul: 9 roses|There is no kind \"roses\"",
-                "12-May order-new Miller for 5 Jul: 9 focl|Did you mean \"focal\"?",
-                "12-May order-new Miller for 5 Jul: 9 bouquets|The bouquets need a recipe",
-                "12-May order-new Miller for 12 Jul to 5 Jul: 9 focal|Write the first day first: 2027-07-05 to 2027-07-12",
-                "12-May order-asked Miller until 6 Jul for 5 Jul: 9 focal|Write a day between them, not 2027-07-06",
+                "12-May order-new Inn for 5 Jul 9 focal|There is no colon behind the day",
+                "12-May order-new Inn for 5 Jul: 9 roses|There is no kind \"roses\"",
+                "12-May order-new Inn for 5 Jul: 9 focl|Did you mean \"focal\"?",
+                "12-May order-new Inn for 5 Jul: 9 bouquets|The bouquets need a recipe",
+                "12-May order-new Inn for 12 Jul to 5 Jul: 9 focal|Write the first day first: 2027-07-05 to 2027-07-12",
+                "12-May order-asked Inn until 6 Jul for 5 Jul: 9 focal|Write a day between them, not 2027-07-06",
                 "12-May bed-gone Shed for 5 Jul|There is no bed \"Shed\"",
                 "12-May stock-gone 7 of Net for 5 Jul|Of Net there is 6 then",
                 "12-May stock-gone 7 of Nat for 5 Jul|Did you mean \"Net\"?",
@@ -196,8 +196,8 @@ class NotesReadTest {
                 "1-Jun 14 plants 30|2-Jun 14 plants 20|note 1 says already how many plants",
                 "1-Jun 14 stands 30|1-Jun 14 up 50%|is in note 1 already",
                 "1-Jun weather min 4 max 8|1-Jun weather gust 20 west|Note 1 says already what the weather was",
-                "12-May order-new Miller for 5 Jul: 9 focal|13-May order-new Miller for 6 Jul: 9 focal|already",
-                "12-May order-asked Miller until 2-Jul for 5 Jul: 9 focal|13-May order-asked Miller until 2-Jul for 5 Jul: 9 focal|Note 1 says already",
+                "12-May order-new Inn for 5 Jul: 9 focal|13-May order-new Inn for 6 Jul: 9 focal|already",
+                "12-May order-asked Inn until 2-Jul for 5 Jul: 9 focal|13-May order-asked Inn until 2-Jul for 5 Jul: 9 focal|Note 1 says already",
                 "12-May order-gone Stall, focal|13-May order-changed Stall, focal for 5 Jul: 9 focal|There is no order",
                 "12-May stock-gone 4 of Net for 1-Jul to 9-Jul|12-May stock-gone 3 of Net for 9-Jul to 16-Jul|Of Net there is 2 then"
             })
@@ -210,9 +210,9 @@ class NotesReadTest {
     @Test
     void aNoteThatOthersRestOnCannotBeTakenBackBeforeThem() {
         assertThatThrownBy(() -> log(
-                        "12-May order-new Miller for 5 Jul: 9 focal",
-                        "13-May order-changed Miller for 5 Jul: 8 focal",
+                        "12-May order-new Inn for 5 Jul: 9 focal",
+                        "13-May order-changed Inn for 5 Jul: 8 focal",
                         "14-May take-back 1"))
-                .hasMessageContaining("There is no order \"Miller\"");
+                .hasMessageContaining("There is no order \"Inn\"");
     }
 }

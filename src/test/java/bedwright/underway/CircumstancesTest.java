@@ -48,7 +48,7 @@ class CircumstancesTest {
 
     @Test
     void aNewOrderIsPromised() {
-        Outlet outlet = outlets(left("12-May order-new Miller for 5 Jul: 9 focal at 0.80"), "Miller")
+        Outlet outlet = outlets(left("12-May order-new Inn for 5 Jul: 9 focal at 0.80"), "Inn")
                 .getFirst();
 
         assertThat(outlet.kind()).isEqualTo("focal");
@@ -60,7 +60,7 @@ class CircumstancesTest {
 
     @Test
     void aNoteOfALaterDayDoesNotCountYet() {
-        assertThat(outlets(left("10-Jun order-new Miller for 5 Jul: 9 focal"), "Miller"))
+        assertThat(outlets(left("10-Jun order-new Inn for 5 Jul: 9 focal"), "Inn"))
                 .isEmpty();
     }
 
@@ -95,12 +95,12 @@ class CircumstancesTest {
 
     @Test
     void whatIsAskedForIsHeldUntilItLapsesAndPromisedToNobody() {
-        SeasonLog log = log("1-Jun order-asked Miller until 9-Jun for 5 Jul: 9 focal");
+        SeasonLog log = log("1-Jun order-asked Inn until 9-Jun for 5 Jul: 9 focal");
 
-        assertThat(outlets(Remaining.of(PLAN, log, ON).season(), "Miller")).isEmpty();
+        assertThat(outlets(Remaining.of(PLAN, log, ON).season(), "Inn")).isEmpty();
         assertThat(Remaining.of(PLAN, log, ON).undecided()).hasSize(1);
-        assertThat(outlets(Remaining.holding(PLAN, log, ON).season(), "Miller")).hasSize(1);
-        assertThat(outlets(Remaining.holding(PLAN, log, ON.plusDays(1)).season(), "Miller"))
+        assertThat(outlets(Remaining.holding(PLAN, log, ON).season(), "Inn")).hasSize(1);
+        assertThat(outlets(Remaining.holding(PLAN, log, ON.plusDays(1)).season(), "Inn"))
                 .isEmpty();
     }
 
@@ -168,7 +168,7 @@ class CircumstancesTest {
                 "1-Jun bed-gone Fence bed for 14-Jun to 30-Jun",
                 "1-Jun helper-gone 4 hours for 9-Jun to 12-Jul",
                 "1-Jun weather min 12 max 31 gust 27 west",
-                "1-Jun order-new Miller for 14 Jun to 12 Jul: 30 focal at 0.90, 9 filler"
+                "1-Jun order-new Inn for 14 Jun to 12 Jul: 30 focal at 0.90, 9 filler"
             })
     void theSameIsCountedByOtherCode(String note) {
         Season season = left(note);

@@ -104,7 +104,7 @@ final class RandomStates {
             case 13 -> "weather gust " + random.nextInt(5, 40) + " west";
             case 14 -> number + " in-bed " + planting.bed();
             case 15 ->
-                "order-new Miller" + random.nextInt(9) + " for 12 Jul to 2 Aug: 9 focal at 0.70, 5 filler at 0.40";
+                "order-new Inn" + random.nextInt(9) + " for 12 Jul to 2 Aug: 9 focal at 0.70, 5 filler at 0.40";
             default -> "say nothing";
         };
     }

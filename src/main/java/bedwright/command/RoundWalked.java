@@ -1,0 +1,181 @@
+package bedwright.command;
+
+import bedwright.log.Entry;
+import bedwright.log.Note;
+import bedwright.log.SeasonLog;
+import bedwright.log.Understood;
+import bedwright.season.Plan;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+
+/** A round after a storm or an attack that is walked: asked for, noted, and summed up on one page. */
+final class RoundWalked {
+    private static final int LONGEST_NOTICE = 365;
+
+    @Option(
+            names = "--walk",
+            description = "Asks at each planting how much is lost (all, half, some, none, a share, a number of plants, or"
+                    + " later for a count), notes it, and prints one page: what to do today, whose order is short and by"
+                    + " when to call, what buying in costs, and what is still worth sowing. Answers can come from standard"
+                    + " input, a line a planting.")
+    private boolean isWalking;
+
+    @Option(names = "--yes", description = "With --walk: writes the notes without asking.")
+    private boolean isSure;
+
+    @Option(
+            names = "--notice",
+            paramLabel = "DAYS",
+            description = "With --walk: how many days before the week of their order customers want to hear that it is"
+                    + " short; left out: 7.")
+    private int notice = 7;
+
+    boolean isWalking() {
+        return isWalking;
+    }
+
+    /** What is wrong with the options, or an empty text. */
+    String wrong() {
+        return !isWalking && isSure
+                ? "--yes goes with --walk"
+                : notice < 0 || notice > LONGEST_NOTICE
+                        ? "--notice takes days from 0 to " + LONGEST_NOTICE + ", not " + notice
+                        : "";
+    }
+
+    /** Losses to a cause noted of a day: what a round of that day noted already. */
+    static List<Entry> noted(SeasonLog log, LocalDate on, Note.Cause cause) {
+        return log.inForce().stream()
+                .filter(entry -> entry.on().equals(on)
+                        && entry.note() instanceof Note.Lost lost
+                        && lost.cause() == cause)
+                .toList();
+    }
+
+    /** A log without some notes. */
+    static SeasonLog without(SeasonLog log, List<Entry> notes) {
+        return new SeasonLog(
+                log.entries().stream().filter(entry -> !notes.contains(entry)).toList(), log.lines(), "");
+    }
+
+    /** What a round is about. */
+    record About(PlanFolder plans, Plan plan, SeasonLog log, String typed, LocalDate on, Note.Cause cause) {}
+
+    /**
+     * Asks, notes and sums up.
+     *
+     * @param damaged in walking order
+     * @param today prints what is to be done today, by what was found
+     */
+    int walk(About about, List<Damaged> damaged, PrintWriter out, Consumer<Harm> today) {
+        List<Entry> earlier = noted(about.log(), about.on(), about.cause());
+        List<Integer> known = earlier.stream()
+                .map(entry -> ((Note.Lost) entry.note()).planting())
+                .toList();
+        List<Damaged> open = damaged.stream()
+                .filter(stop -> !known.contains(stop.planting().number()))
+                .toList();
+        if (!known.isEmpty()) {
+            out.println("Noted already: " + known.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
+        }
+        try {
+            BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+            String cause = about.cause().name().toLowerCase(Locale.ROOT);
+            Walk walk = new Walk(about.plan(), about.log(), about.on(), cause, System.console() != null);
+            Walk.Found found = open.isEmpty()
+                    ? new Walk.Found(List.of(), List.of())
+                    : walk.ask(open, in, out);
+            SeasonLog after = about.log();
+            if (!found.lines().isEmpty()) {
+                after = about.log().plus(about.plan(), String.join("\n", found.lines()) + "\n");
+                if (!written(about, after, found.lines(), in, out)) {
+                    return Exit.DONE;
+                }
+            }
+            page(about, damaged, found, new Logs(without(about.log(), earlier), after), out, today);
+            return Exit.DONE;
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE, about.plans().log() + ": " + e.getMessage() + "; nothing was written.");
+        }
+    }
+
+    /** Plantings of which nothing is left, and those of which nothing was lost, by number. */
+    record Harm(Collection<Integer> gone, Collection<Integer> none) {}
+
+    private record Logs(SeasonLog before, SeasonLog after) {}
+
+    private boolean written(About about, SeasonLog after, List<String> lines, BufferedReader in, PrintWriter out)
+            throws IOException {
+        out.println();
+        after.entries().subList(about.log().entries().size(), after.entries().size()).stream()
+                .map(entry -> Understood.sentence(about.plan(), entry))
+                .forEach(out::println);
+        if (!isSure) {
+            out.print("Write it down? (y/n) ");
+            out.flush();
+            String answer = in.readLine();
+            if (answer == null || !answer.strip().equalsIgnoreCase("y")) {
+                out.println("Nothing was written." + (answer == null ? " With --yes nobody is asked." : ""));
+                return false;
+            }
+        }
+        if (!NoteCommand.append(about.plans(), about.plan(), about.log(), lines)) {
+            throw new Refusal(
+                    Exit.FILE_TROUBLE,
+                    about.plans().log()
+                            + ": Somebody else wrote into the log meanwhile; nothing was written. Walk the round again.");
+        }
+        out.println("Written to " + about.plans().log());
+        return true;
+    }
+
+    private void page(
+            About about,
+            List<Damaged> damaged,
+            Walk.Found found,
+            Logs logs,
+            PrintWriter out,
+            Consumer<Harm> today) {
+        List<Integer> gone = new ArrayList<>();
+        List<Integer> none = new ArrayList<>();
+        for (Entry entry : noted(logs.after(), about.on(), about.cause())) {
+            Note.Lost lost = (Note.Lost) entry.note();
+            if (lost.lost().value() == 0) {
+                none.add(lost.planting());
+            } else if (lost.lost().isShare() ? lost.lost().value() >= 1 : isAll(damaged, lost)) {
+                gone.add(lost.planting());
+            }
+        }
+        out.println();
+        today.accept(new Harm(gone, none));
+        if (!found.later().isEmpty()) {
+            out.println("Still to be counted, and taken as unharmed below: "
+                    + damaged.stream()
+                            .filter(stop ->
+                                    found.later().contains(stop.planting().number()))
+                            .map(Damaged::named)
+                            .collect(Collectors.joining("; "))
+                    + ". The same command with --walk asks for them again.");
+        }
+        out.println();
+        new AfterDamage(about.plan(), logs.before(), logs.after(), about.typed(), about.on(), notice).print(out, gone);
+    }
+
+    private static boolean isAll(List<Damaged> damaged, Note.Lost lost) {
+        return damaged.stream()
+                .filter(stop -> stop.planting().number() == lost.planting())
+                .anyMatch(stop -> stop.planting().plants() <= lost.lost().value());
+    }
+}
