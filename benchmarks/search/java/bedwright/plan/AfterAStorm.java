@@ -72,7 +72,8 @@ public final class AfterAStorm {
                     AfterAStorm.money(
                             free,
                             Search.Found.of(free, alike).soft()
-                                    - Search.Found.of(free, InForce.places(facts)).soft()),
+                                    - Search.Found.of(free, InForce.places(facts))
+                                            .soft()),
                     LotsMoved.of(facts, alike).stream()
                             .mapToInt(unit -> unit.lots().size())
                             .sum());
@@ -109,8 +110,8 @@ public final class AfterAStorm {
             start = System.nanoTime();
             Search search = new Search(free, limits(s, said.text("scratch", "120"), said.text("scratch-moves", "")));
             int[] nothing = search.run(Search.nothingPlaced(free)).places();
-            System.out.println(row + "," + Gain.of(facts, free, nothing).columns() + "," + since(start) + ","
-                    + search.moves());
+            System.out.println(
+                    row + "," + Gain.of(facts, free, nothing).columns() + "," + since(start) + "," + search.moves());
         }
     }
 

@@ -54,8 +54,8 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
         out.println();
         sowing(out, was, now, gone);
         out.println();
-        out.println("All that is left of the season planned anew, with what each change buys: " + Called.name() + " replan "
-                + typed + " --on " + on);
+        out.println("All that is left of the season planned anew, with what each change buys: " + Called.name()
+                + " replan " + typed + " --on " + on);
     }
 
     private static Outcome outcome(PlanNow now) {
@@ -85,8 +85,8 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
         KindTree kinds = KindTree.of(season.roles());
         all.stream().limit(MOST_ORDERS).forEach(one -> out.println("- " + told(season, kinds, one)));
         if (all.size() > MOST_ORDERS) {
-            out.println("… and " + (all.size() - MOST_ORDERS) + " later: " + Called.name() + " sofar " + typed + " --on "
-                    + on + " has the coming weeks.");
+            out.println("… and " + (all.size() - MOST_ORDERS) + " later: " + Called.name() + " sofar " + typed
+                    + " --on " + on + " has the coming weeks.");
         }
         double bought = cost(all, DemandLine.Promised.BOUGHT_IN);
         double other = cost(all, DemandLine.Promised.SHORTAGE_PRICE);
@@ -113,13 +113,12 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
         LocalDate week = season.weekStart(one.week());
         LocalDate call = week.minusDays(notice);
         DemandLine line = one.line();
-        String cost =
-                switch (line.promise()) {
-                    case BOUGHT_IN -> "; buying them in: " + money(season, one.cost());
-                    case SHORTAGE_PRICE -> "; short they cost " + money(season, one.cost());
-                    case MUST_BE_OURS -> "; they must be ours";
-                    case NOTHING -> "";
-                };
+        String cost = switch (line.promise()) {
+            case BOUGHT_IN -> "; buying them in: " + money(season, one.cost());
+            case SHORTAGE_PRICE -> "; short they cost " + money(season, one.cost());
+            case MUST_BE_OURS -> "; they must be ours";
+            case NOTHING -> "";
+        };
         return "week of " + Words.date(week) + ", " + line.name() + ", "
                 + kinds.path(line.node()) + ": " + Words.count((int) Math.round(one.after() - one.before()), "stem")
                 + " of " + line.asked()[one.week()] / 100
@@ -165,7 +164,9 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
                     .limit(MOST_WAYS)
                     .toList();
             out.println("- bed " + bed + ", " + Words.length(season, metres) + ": "
-                    + (ways.isEmpty() ? "nothing that would bring more than it costs" : String.join("; ", told(season, ways)))
+                    + (ways.isEmpty()
+                            ? "nothing that would bring more than it costs"
+                            : String.join("; ", told(season, ways)))
                     + ".");
         });
         if (free.size() > MOST_BEDS) {

@@ -80,8 +80,9 @@ final class EatenCommand implements Callable<Integer> {
         if (!walked.isWalking()) {
             round.first(out, List.of());
             out.println();
-            out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
-                    + " it by hand; what you don't note counts as planned:");
+            out.println(
+                    "The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
+                            + " it by hand; what you don't note counts as planned:");
             out.println("  " + Called.name() + " note " + named.typed() + " "
                     + damaged.getFirst().planting().number() + " lost half pest --on " + day);
             return Exit.DONE;

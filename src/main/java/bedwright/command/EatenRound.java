@@ -93,16 +93,25 @@ record EatenRound(Season season, LocalDate on, List<Integer> pests, List<Stop> s
         out.println();
         List<Stop> threatened = threatened();
         String names = String.join(
-                ", ", pests.stream().map(pest -> season.pests().get(pest).name()).toList());
+                ", ",
+                pests.stream().map(pest -> season.pests().get(pest).name()).toList());
         if (threatened.isEmpty()) {
-            out.println(Words.date(on) + ": by the season file, " + names + " hardly take anything of what stands now.");
+            out.println(
+                    Words.date(on) + ": by the season file, " + names + " hardly take anything of what stands now.");
             return;
         }
         out.println(Words.date(on) + ", " + names
                 + ": where to look, the most threatened first, with what a usual week of this time takes:");
         out.println();
         out.printf(
-                Locale.ROOT, "%4s  %-44s %-12s %9s %7s %8s %s%n", "", "", "bed", "seedlings", "blooms", "covered",
+                Locale.ROOT,
+                "%4s  %-44s %-12s %9s %7s %8s %s%n",
+                "",
+                "",
+                "bed",
+                "seedlings",
+                "blooms",
+                "covered",
                 "stems to come");
         for (Stop stop : threatened) {
             KeptPlanting planting = stop.planting();
@@ -138,7 +147,10 @@ record EatenRound(Season season, LocalDate on, List<Integer> pests, List<Stop> s
                 cut.add(name);
             }
             boolean isLeft = !gone.contains(stop.planting().number());
-            if (isLeft && !stop.isCovered() && stop.plants() >= WORTH_A_WALK && season.stock().cover() != null) {
+            if (isLeft
+                    && !stop.isCovered()
+                    && stop.plants() >= WORTH_A_WALK
+                    && season.stock().cover() != null) {
                 cover.add(name);
             }
         }

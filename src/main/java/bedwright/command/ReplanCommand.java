@@ -100,8 +100,9 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(
             names = "--dear",
             paramLabel = "N",
-            description = "How many times as dear a change is as the season file's \"changes\" say: with 0.2 many changes"
-                    + " that each buy little, with 3 only those that buy much; left out: 1.")
+            description =
+                    "How many times as dear a change is as the season file's \"changes\" say: with 0.2 many changes"
+                            + " that each buy little, with 3 only those that buy much; left out: 1.")
     private double dear = 1;
 
     @Option(

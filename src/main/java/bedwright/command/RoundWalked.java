@@ -25,10 +25,11 @@ final class RoundWalked {
 
     @Option(
             names = "--walk",
-            description = "Asks at each planting how much is lost (all, half, some, none, a share, a number of plants, or"
-                    + " later for a count), notes it, and prints one page: what to do today, whose order is short and by"
-                    + " when to call, what buying in costs, and what is still worth sowing. Answers can come from standard"
-                    + " input, a line a planting.")
+            description =
+                    "Asks at each planting how much is lost (all, half, some, none, a share, a number of plants, or"
+                            + " later for a count), notes it, and prints one page: what to do today, whose order is short and by"
+                            + " when to call, what buying in costs, and what is still worth sowing. Answers can come from standard"
+                            + " input, a line a planting.")
     private boolean isWalking;
 
     @Option(names = "--yes", description = "With --walk: writes the notes without asking.")
@@ -57,9 +58,8 @@ final class RoundWalked {
     /** Losses to a cause noted of a day: what a round of that day noted already. */
     static List<Entry> noted(SeasonLog log, LocalDate on, Note.Cause cause) {
         return log.inForce().stream()
-                .filter(entry -> entry.on().equals(on)
-                        && entry.note() instanceof Note.Lost lost
-                        && lost.cause() == cause)
+                .filter(entry ->
+                        entry.on().equals(on) && entry.note() instanceof Note.Lost lost && lost.cause() == cause)
                 .toList();
     }
 
@@ -87,15 +87,14 @@ final class RoundWalked {
                 .filter(stop -> !known.contains(stop.planting().number()))
                 .toList();
         if (!known.isEmpty()) {
-            out.println("Noted already: " + known.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
+            out.println(
+                    "Noted already: " + known.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".");
         }
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
             String cause = about.cause().name().toLowerCase(Locale.ROOT);
             Walk walk = new Walk(about.plan(), about.log(), about.on(), cause, System.console() != null);
-            Walk.Found found = open.isEmpty()
-                    ? new Walk.Found(List.of(), List.of())
-                    : walk.ask(open, in, out);
+            Walk.Found found = open.isEmpty() ? new Walk.Found(List.of(), List.of()) : walk.ask(open, in, out);
             SeasonLog after = about.log();
             if (!found.lines().isEmpty()) {
                 after = about.log().plus(about.plan(), String.join("\n", found.lines()) + "\n");
@@ -142,12 +141,7 @@ final class RoundWalked {
     }
 
     private void page(
-            About about,
-            List<Damaged> damaged,
-            Walk.Found found,
-            Logs logs,
-            PrintWriter out,
-            Consumer<Harm> today) {
+            About about, List<Damaged> damaged, Walk.Found found, Logs logs, PrintWriter out, Consumer<Harm> today) {
         List<Integer> gone = new ArrayList<>();
         List<Integer> none = new ArrayList<>();
         for (Entry entry : noted(logs.after(), about.on(), about.cause())) {

@@ -118,8 +118,9 @@ final class StormCommand implements Callable<Integer> {
         if (!walked.isWalking()) {
             StormRound.first(out, damaged, List.of(), List.of());
             out.println();
-            out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
-                    + " it by hand; what you don't note counts as unharmed:");
+            out.println(
+                    "The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
+                            + " it by hand; what you don't note counts as unharmed:");
             out.println("  " + Called.name() + " note " + named.typed() + " "
                     + damaged.getFirst().planting().number() + " lost half wind --on " + day);
             return Exit.DONE;

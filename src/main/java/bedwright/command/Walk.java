@@ -21,8 +21,9 @@ import java.util.Locale;
  * @param isTerminal whether somebody answers who can be asked again
  */
 record Walk(Plan plan, SeasonLog log, LocalDate on, String cause, boolean isTerminal) {
-    private static final String KNOWN = "all, half, some (a quarter), none, a share (1/3, 30%), a number of plants, later"
-            + " (left for a count), or end (the rest is left for a count)";
+    private static final String KNOWN =
+            "all, half, some (a quarter), none, a share (1/3, 30%), a number of plants, later"
+                    + " (left for a count), or end (the rest is left for a count)";
 
     /**
      * What was found.
@@ -67,13 +68,12 @@ record Walk(Plan plan, SeasonLog log, LocalDate on, String cause, boolean isTerm
     /** Whether an answer was taken. */
     private boolean take(Damaged stop, String said, Found found, int answer, PrintWriter out) {
         int number = stop.planting().number();
-        String amount =
-                switch (said.strip().toLowerCase(Locale.ROOT)) {
-                    case "later", "count" -> "";
-                    case "none", "0" -> "0%";
-                    case "some" -> "1/4";
-                    default -> said.strip().toLowerCase(Locale.ROOT);
-                };
+        String amount = switch (said.strip().toLowerCase(Locale.ROOT)) {
+            case "later", "count" -> "";
+            case "none", "0" -> "0%";
+            case "some" -> "1/4";
+            default -> said.strip().toLowerCase(Locale.ROOT);
+        };
         if (amount.isEmpty() && !said.isBlank()) {
             found.later.add(number);
             return true;

@@ -76,8 +76,7 @@ public final class Prospects {
      */
     public Eaten eaten(KeptPlanting kept, int pest, int day) {
         Grown grown = grown(kept);
-        return new Losses(grown, place(kept))
-                .eaten(pest, world.seasons.getFirst(), grown.developments.getFirst(), day);
+        return new Losses(grown, place(kept)).eaten(pest, world.seasons.getFirst(), grown.developments.getFirst(), day);
     }
 
     private Ground.BedClass place(KeptPlanting kept) {
@@ -88,7 +87,12 @@ public final class Prospects {
         Spot spot = spot(kept);
         Method way = world.season.crops().get(crop(kept)).methods().get(spot.method());
         return Grown.of(
-                world, crop(kept), way, spot.sowWeek(), standing(kept), place(kept).warmth());
+                world,
+                crop(kept),
+                way,
+                spot.sowWeek(),
+                standing(kept),
+                place(kept).warmth());
     }
 
     private int crop(KeptPlanting kept) {

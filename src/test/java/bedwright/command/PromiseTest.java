@@ -113,8 +113,7 @@ class PromiseTest {
         assertThat(asked.code()).as(asked.err()).isEqualTo(Exit.DONE);
         assertThat(folder.resolve("season.log"))
                 .hasContent("2027-06-01 order-asked Inn until 2027-06-09 for 2027-07-05: 15 focal\n");
-        assertThat(Ran.of("promise", folder, "--on", "9 Jun").out())
-                .contains("Held as if promised: Note 1, ", "Inn");
+        assertThat(Ran.of("promise", folder, "--on", "9 Jun").out()).contains("Held as if promised: Note 1, ", "Inn");
         assertThat(Ran.of("promise", folder, "--on", "10 Jun").out()).doesNotContain("Inn");
     }
 

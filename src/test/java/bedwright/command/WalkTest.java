@@ -47,7 +47,8 @@ class WalkTest {
     }
 
     private Ran storm(String answers, Object... more) {
-        return walked(answers, List.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "140", "--walk"), more);
+        return walked(
+                answers, List.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "140", "--walk"), more);
     }
 
     private static Ran walked(String answers, List<Object> typed, Object... more) {
@@ -66,7 +67,8 @@ class WalkTest {
     /** The round's plantings by number, in its order, as it asks for them. */
     private List<Integer> asked() {
         Plan plan = PlanFile.read(folder.resolve("plan.json"));
-        return storm("").out()
+        return storm("")
+                .out()
                 .lines()
                 .filter(line -> line.matches("\\d+ .*, bed .*: *"))
                 .map(line -> Integer.valueOf(line.substring(0, line.indexOf(' '))))
@@ -171,7 +173,8 @@ class WalkTest {
 
         Ran later = Ran.of("storm", folder, "--from", "west", "--on", "2027-07-12", "--gust", "140");
 
-        assertThat(later.out().lines().filter(line -> line.strip().startsWith(gone + "  "))).isEmpty();
+        assertThat(later.out().lines().filter(line -> line.strip().startsWith(gone + "  ")))
+                .isEmpty();
     }
 
     @Test

@@ -103,8 +103,7 @@ final class RandomStates {
             case 12 -> "weather min " + random.nextInt(-5, 12) + " max " + random.nextInt(12, 35);
             case 13 -> "weather gust " + random.nextInt(5, 40) + " west";
             case 14 -> number + " in-bed " + planting.bed();
-            case 15 ->
-                "order-new Inn" + random.nextInt(9) + " for 12 Jul to 2 Aug: 9 focal at 0.70, 5 filler at 0.40";
+            case 15 -> "order-new Inn" + random.nextInt(9) + " for 12 Jul to 2 Aug: 9 focal at 0.70, 5 filler at 0.40";
             default -> "say nothing";
         };
     }
