@@ -27,8 +27,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Tells what to cut, to do and to look for in a week of a plan: on the screen, and to print in a file"
-                    + " week-DATE.html beside the plan. Without a date, all weeks in weeks.html. A week prints on one page;"
-                    + " a full one has what to cut on the first and what to do on the second.",
+                    + " week-DATE.html beside the plan. Without a date, all weeks in weeks.html. A week prints on one page.",
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright week plans/first-bed 2027-05-17"

@@ -27,10 +27,10 @@ final class JobWords {
             case PREPARE -> "prepare the bed";
             case SOW -> sow(planting, plants);
             case FILL_TRAYS ->
-                "fill trays, " + (isOfTubers(planting.method()) ? "set " : "sow ") + Say.whole(planting.cells())
+                (isOfTubers(planting.method()) ? "fill trays, set " : "fill trays, sow ") + Say.whole(planting.cells())
                         + " cells"
                         + (deep(planting).isEmpty() ? " for " : deep(planting) + ", for ") + plants
-                        + " plants, into the bed in the week of "
+                        + " plants, to the bed "
                         + Say.shortDay(season.weekStart(planting.heldFrom()));
             case PLANT_OUT ->
                 plantOut(planting.method().start()) + " " + plants + " in " + apart(planting.method())
@@ -133,7 +133,7 @@ final class JobWords {
 
     /** What is put out to harden. */
     String harden(Shown planting) {
-        return Say.whole(planting.cells()) + " cells, into the bed "
+        return Say.whole(planting.cells()) + " cells, to the bed "
                 + Say.shortDay(season.weekStart(planting.heldFrom()));
     }
 

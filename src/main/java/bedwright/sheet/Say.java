@@ -58,6 +58,11 @@ public final class Say {
         return tenth(ticks / Grains.TICKS_AN_HOUR);
     }
 
+    /** "Mon". */
+    static String weekday(LocalDate day) {
+        return day.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
     /** Minutes as hours and minutes: "1:05". */
     static String clock(long minutes) {
         long hours = minutes / 60;

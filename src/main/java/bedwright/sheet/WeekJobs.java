@@ -181,20 +181,30 @@ final class WeekJobs {
     String left(Entry entry) {
         Delays.Delay delay = entry.delay();
         List<String> alone = new ArrayList<>();
-        entry.alone().forEach((job, left) -> alone.add(JobWords.alone(job) + " " + cost(left)));
+        entry.alone().forEach((job, left) -> {
+            if (left.mustStems() > 0 || !isNothing(left)) {
+                alone.add(JobWords.alone(job) + " " + amount(left));
+            }
+        });
         return (delay == null ? NO_FIGURE : cost(delay))
-                + (alone.isEmpty() ? "" : " (only " + String.join("; ", alone) + ")");
+                + (alone.isEmpty() ? "" : " (" + String.join(", ", alone) + ")");
+    }
+
+    private boolean isNothing(Delays.Delay delay) {
+        return say.money(Math.abs(delay.grains())).equals(say.money(0));
     }
 
     private String cost(Delays.Delay delay) {
+        String why = delay.stopped() != null ? ", " + why(delay.stopped()) : delay.isLeftOut() ? ", too late" : "";
+        return amount(delay) + why;
+    }
+
+    private String amount(Delays.Delay delay) {
         String must = delay.mustStems() >= 0.5
                 ? Say.count(Math.round(delay.mustStems()), "stem", "stems") + " we must have; "
                 : "";
         String money = say.money(Math.abs(delay.grains()));
-        boolean none = money.equals(say.money(0));
-        String cost = none ? "nothing" : delay.grains() > 0 ? "loses " + money : "gains " + money;
-        String why = delay.stopped() != null ? ", " + why(delay.stopped()) : delay.isLeftOut() ? ", too late" : "";
-        return must + cost + why;
+        return must + (isNothing(delay) ? "loses nothing" : delay.grains() > 0 ? "loses " + money : "gains " + money);
     }
 
     /** What there is too little of a week later. */

@@ -11,7 +11,7 @@ import java.util.List;
  * @param first what is to be known first
  * @param parts tables under headings
  * @param last what is said at the end
- * @param density how it is printed, see {@link PrintRoom}: 0 to 2 on one page, ever closer, 3 and 4 on two
+ * @param density how closely it is printed, see {@link PrintRoom}
  */
 public record WeekPage(
         int week, String heading, String season, List<String> first, List<Part> parts, List<String> last, int density) {
@@ -22,9 +22,14 @@ public record WeekPage(
         last = List.copyOf(last);
     }
 
-    /** Whether what is to be done begins a page of its own on paper. */
+    /** Whether it takes more than a page of paper. */
     public boolean isOnTwoPages() {
         return density >= PrintRoom.TWO_PAGES;
+    }
+
+    /** Whether a part's rows are printed as running text. */
+    public static boolean isRunning(Part part) {
+        return PrintRoom.RUNNING.contains(part.id());
     }
 
     /**

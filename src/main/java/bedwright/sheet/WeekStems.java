@@ -8,10 +8,12 @@ import bedwright.season.Labour;
 import bedwright.season.Season;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -51,17 +53,19 @@ final class WeekStems {
         return Math.clamp((int) Math.ceil(mornings), 1, MOST_MORNINGS);
     }
 
-    /** What to cut, a line a crop, with its plantings and room to write what was cut. */
-    Table cutting(int week) {
+    /**
+     * What to cut, a line a crop, with its plantings and room to write what was cut.
+     *
+     * @param seen takes in the cautions that stand on the lines
+     */
+    Table cutting(int week, Set<Cautions.Mark> seen) {
         int mornings = mornings(week);
         List<Table.Column> columns = new ArrayList<>();
         columns.add(Table.Column.text("Cut"));
-        for (int i = 1; i <= mornings && mornings > 1; i++) {
-            columns.add(Table.Column.number(ordinal(i)));
-        }
         columns.add(Table.Column.number("Stems"));
         columns.add(Table.Column.number("Bad to good"));
-        columns.add(Table.Column.text("Ready when, where to cut; each planting: stems, room for cut / left"));
+        columns.add(Table.Column.text(mornings > 1 ? "1st to " + ordinal(mornings) + " morning" : ""));
+        columns.add(Table.Column.text("Ready when, where to cut; each planting: stems, room to write"));
         Map<List<String>, List<Shown>> together = new TreeMap<>(
                 Comparator.comparing((List<String> key) -> key.getFirst()).thenComparing(List::getLast));
         for (Shown planting : facts.plantings()) {
@@ -74,24 +78,26 @@ final class WeekStems {
         together.forEach((key, same) -> {
             List<String> row = new ArrayList<>();
             row.add(key.getFirst());
-            if (mornings > 1) {
-                for (long stems : byMorning(same, week, mornings)) {
-                    row.add(Say.whole(stems));
-                }
-            }
             row.add(Say.whole(same.stream().mapToLong(p -> shownStems(p, week)).sum()));
             Spread spread = Spread.of(
                     outcome.seasons(),
                     k -> same.stream().mapToLong(p -> p.stemsIn(week)[k]).sum());
             row.add(Say.range(Say.stems(spread.low()), Say.stems(spread.high())));
+            row.add(
+                    mornings > 1
+                            ? Arrays.stream(byMorning(same, week, mornings))
+                                    .mapToObj(Say::whole)
+                                    .collect(Collectors.joining("\u00a0· "))
+                            : "");
             row.add((key.getLast() + " ").stripLeading()
                     + String.join(
                             "; ",
                             same.stream()
-                                    .map(planting -> planting.number() + " "
-                                            + facts.where().words(planting) + ", "
-                                            + Say.whole(shownStems(planting, week)) + ": ____\u00a0/\u00a0____")
+                                    .map(planting -> planting.number() + "\u00a0"
+                                            + planting.kept().bed() + ": "
+                                            + Say.whole(shownStems(planting, week)) + "\u00a0_____")
                                     .toList()));
+            seen.addAll(cautions.cutting(same.getFirst()));
             rows.add(row);
         });
         return new Table("cutting-" + week, "What to cut, and on which morning", columns, rows);
@@ -132,14 +138,16 @@ final class WeekStems {
         String stage = harvest == null ? "" : harvest.stage();
         String where = JobWords.isCutWhole(planting.method()) ? "whole stem" : "";
         String said = stage.isEmpty() || where.isEmpty() ? stage + where : stage + "; " + where;
-        return (said.isEmpty() ? "" : said + ".") + Cautions.words(cautions.cutting(planting));
+        return (said.isEmpty() ? "" : said + ".") + Cautions.words(cautions.cutting(planting).stream()
+                        .map(Cautions.Mark::word)
+                        .toList());
     }
 
-    /** Everybody who asks for stems this week; promised ones first. */
+    /** Those who go short of what they ask for this week, of what was promised in a bad year too; promised ones first. */
     Table orders(int week) {
         List<List<String>> rows = new ArrayList<>();
         outcome.demand().stream()
-                .filter(line -> line.asked()[week] > 0 && isServed(line, week) && !isFull(line, week))
+                .filter(line -> line.asked()[week] > 0 && isServed(line, week) && isShort(line, week))
                 .sorted(Comparator.comparingInt(line -> line.promise() == DemandLine.Promised.NOTHING ? 1 : 0))
                 .forEach(line -> rows.add(order(line, week)));
         return new Table(
@@ -168,38 +176,65 @@ final class WeekStems {
                 < RoleWeeks.NOTICED;
     }
 
-    /** Who gets all, and who nothing; empty where everybody has a line of their own. */
+    /** Whether somebody goes short in a usual year, or in a bad one of what was promised. */
+    private boolean isShort(DemandLine line, int week) {
+        boolean isPromised = line.promise() != DemandLine.Promised.NOTHING;
+        return !isFull(line, week)
+                && (isPromised
+                        || line.asked()[week]
+                                        - Spread.of(outcome.served()[line.index()][week])
+                                                .middle()
+                                >= RoleWeeks.NOTICED);
+    }
+
+    /** Who gets all, who less in a bad year, and who nothing; empty where everybody has a line of their own. */
     String otherOrders(int week) {
         List<DemandLine> asking =
                 outcome.demand().stream().filter(line -> line.asked()[week] > 0).toList();
-        String full = names(asking, week, line -> isServed(line, week) && isFull(line, week));
-        String none = names(asking, week, line -> !isServed(line, week));
+        String full = names(asking, week, false, line -> isServed(line, week) && isFull(line, week));
+        String less = names(
+                asking, week, true, line -> isServed(line, week) && !isFull(line, week) && !isShort(line, week));
+        String none = names(asking, week, false, line -> !isServed(line, week));
         return (full.isEmpty() ? "" : "All that they ask for, in a bad year too: " + full + ". ")
+                + (less.isEmpty() ? "" : "All in a usual year / less in a bad one: " + less + ". ")
                 + (none.isEmpty() ? "" : "Nothing in a usual year: " + none + ".");
     }
 
-    private String names(List<DemandLine> asking, int week, Predicate<DemandLine> which) {
+    private String names(List<DemandLine> asking, int week, boolean isBadToo, Predicate<DemandLine> which) {
+        // "Market, spike" and "Market, filler" are "Market: spike, filler".
         Map<String, List<String>> together = new LinkedHashMap<>();
         asking.stream()
                 .filter(which)
-                .forEach(line -> together.computeIfAbsent(line.name(), n -> new ArrayList<>())
-                        .add(Say.stems(line.asked()[week])
+                .forEach(line -> together.computeIfAbsent(whose(line), n -> new ArrayList<>())
+                        .add(what(line) + Say.stems(line.asked()[week])
+                                + (isBadToo
+                                        ? "/"
+                                                + Say.stems(Spread.of(outcome.served()[line.index()][week])
+                                                        .low())
+                                        : "")
                                 + (line.order() < 0
                                         ? ""
                                         : " " + kinds.path(line.node()).replace("/", ", "))));
         return together.entrySet().stream()
-                .map(entry -> entry.getKey() + " (" + String.join("; ", entry.getValue()) + ")")
-                .collect(Collectors.joining(", "));
+                .map(entry -> entry.getKey() + ": " + String.join(", ", entry.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String whose(DemandLine line) {
+        int comma = line.order() < 0 ? line.name().indexOf(", ") : -1;
+        return comma < 0 ? line.name() : line.name().substring(0, comma);
+    }
+
+    private static String what(DemandLine line) {
+        String whose = whose(line);
+        return whose.equals(line.name()) ? "" : line.name().substring(whose.length() + 2) + " ";
     }
 
     private List<String> order(DemandLine line, int week) {
         Spread got = Spread.of(outcome.served()[line.index()][week]);
         long lack = line.asked()[week] - got.middle();
-        long bad = line.asked()[week] - got.low();
         boolean promised = line.promise() != DemandLine.Promised.NOTHING;
-        String shortBy = lack >= RoleWeeks.NOTICED
-                ? Say.stems(lack) + (promised ? " SHORT" : " short")
-                : bad >= RoleWeeks.NOTICED ? Say.stems(bad) + " in a bad year" : "";
+        String shortBy = lack >= RoleWeeks.NOTICED ? Say.stems(lack) + (promised ? " SHORT" : "") : "";
         return List.of(
                 line.name() + (promised ? " (promised)" : ""),
                 kinds.path(line.node()).replace("/", ", "),

@@ -5,7 +5,9 @@ import bedwright.growth.Prospect;
 import bedwright.season.Method;
 import bedwright.season.Season;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToIntFunction;
 
 /** What to look for in a week, with what to write in the season log once it is seen. */
@@ -44,14 +46,17 @@ final class WeekWatch {
     /** @param before days before that day in which to look */
     private void add(
             List<List<String>> rows, String what, String note, int week, int before, ToIntFunction<Course> dayOf) {
-        List<String> each = new ArrayList<>();
+        Map<String, List<String>> byCrop = new LinkedHashMap<>();
         for (Shown planting : facts.plantings()) {
             int day = dayOf.applyAsInt(facts.course(planting));
             if (day != Prospect.NONE && Math.floorDiv(day - before, 7) == week) {
-                each.add(planting.number() + " " + planting.name() + ", "
-                        + planting.kept().bed() + ": " + Say.shortDay(season.dateOf(day - before)) + "\u00a0____");
+                byCrop.computeIfAbsent(planting.name(), name -> new ArrayList<>())
+                        .add(planting.number() + "\u00a0" + planting.kept().bed() + " "
+                                + Say.weekday(season.dateOf(day - before)) + "\u00a0___");
             }
         }
+        List<String> each = new ArrayList<>();
+        byCrop.forEach((name, plantings) -> each.add(name + ": " + String.join(", ", plantings)));
         if (!each.isEmpty()) {
             rows.add(List.of(what, "No. " + note, String.join("; ", each)));
         }

@@ -41,6 +41,15 @@ final class Whereabouts {
         return parts.isEmpty() ? bed : bed + ", " + String.join(" and ", parts);
     }
 
+    /** "Bed 3 4.2–7.4", for a sheet that says once what the figures are. */
+    String brief(Shown planting) {
+        List<String> parts = of(planting).stream()
+                .map(stretch -> say.length(stretch.start()) + "–" + say.length(stretch.end()))
+                .toList();
+        String bed = planting.kept().bed();
+        return parts.isEmpty() ? bed : bed + "\u00a0" + String.join("\u00a0+\u00a0", parts);
+    }
+
     /** "4.2–7.4 m". */
     String fromTo(Stretches.Stretch stretch) {
         return say.length(stretch.start()) + "–"

@@ -58,7 +58,7 @@ class WeekTest {
     @Test
     void whatWasLostIsNotOnTheListToCut() throws Exception {
         String before = cut("2027-07-12");
-        Matcher first = Pattern.compile("(\\d+) (?:Fence|Open) bed, ").matcher(before);
+        Matcher first = Pattern.compile("(\\d+)\u00a0(?:Fence|Open) bed: ").matcher(before);
         assertThat(first.find()).as(before).isTrue();
         String number = first.group(1);
 
@@ -67,6 +67,6 @@ class WeekTest {
         assertThat(noted.code()).as(noted.err()).isEqualTo(Exit.DONE);
         assertThat(cut("2027-07-12"))
                 .isNotEqualTo(before)
-                .doesNotContainPattern("\\b" + number + " (?:Fence|Open) bed, ");
+                .doesNotContainPattern("\\b" + number + "\u00a0(?:Fence|Open) bed: ");
     }
 }
