@@ -89,7 +89,8 @@ public final class WeekSheets {
             last.add(Cautions.key(seen));
         }
         last.add("Where: the bed, from–to along it in " + say.lengths().symbol()
-                + ". To note: bedwright note PLAN, the words, --on the day; the whole week: week " + season.weekStart(week)
+                + ". To note: bedwright note PLAN, the words, --on the day; the whole week: week "
+                + season.weekStart(week)
                 + " done. Advice from uncertain figures: local rules, labels and licensed practice come first.");
         return new WeekPage(
                 week,

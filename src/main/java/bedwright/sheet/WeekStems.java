@@ -138,7 +138,8 @@ final class WeekStems {
         String stage = harvest == null ? "" : harvest.stage();
         String where = JobWords.isCutWhole(planting.method()) ? "whole stem" : "";
         String said = stage.isEmpty() || where.isEmpty() ? stage + where : stage + "; " + where;
-        return (said.isEmpty() ? "" : said + ".") + Cautions.words(cautions.cutting(planting).stream()
+        return (said.isEmpty() ? "" : said + ".")
+                + Cautions.words(cautions.cutting(planting).stream()
                         .map(Cautions.Mark::word)
                         .toList());
     }
@@ -192,8 +193,8 @@ final class WeekStems {
         List<DemandLine> asking =
                 outcome.demand().stream().filter(line -> line.asked()[week] > 0).toList();
         String full = names(asking, week, false, line -> isServed(line, week) && isFull(line, week));
-        String less = names(
-                asking, week, true, line -> isServed(line, week) && !isFull(line, week) && !isShort(line, week));
+        String less =
+                names(asking, week, true, line -> isServed(line, week) && !isFull(line, week) && !isShort(line, week));
         String none = names(asking, week, false, line -> !isServed(line, week));
         return (full.isEmpty() ? "" : "All that they ask for, in a bad year too: " + full + ". ")
                 + (less.isEmpty() ? "" : "All in a usual year / less in a bad one: " + less + ". ")
@@ -206,7 +207,8 @@ final class WeekStems {
         asking.stream()
                 .filter(which)
                 .forEach(line -> together.computeIfAbsent(whose(line), n -> new ArrayList<>())
-                        .add(what(line) + Say.stems(line.asked()[week])
+                        .add(what(line)
+                                + Say.stems(line.asked()[week])
                                 + (isBadToo
                                         ? "/"
                                                 + Say.stems(Spread.of(outcome.served()[line.index()][week])

@@ -53,7 +53,11 @@ final class WeekWork {
         boolean isSimple = entry.jobs().stream().noneMatch(job -> STARTS.contains(job));
         return entry.canWait() && isSimple
                 ? List.of(entry.jobs(), entry.isHardened(), left)
-                : List.of(left, jobs.by(entry), what(entry), isSimple ? "" : entry.planting().name());
+                : List.of(
+                        left,
+                        jobs.by(entry),
+                        what(entry),
+                        isSimple ? "" : entry.planting().name());
     }
 
     private static final Set<Job> STARTS =
@@ -82,17 +86,21 @@ final class WeekWork {
         cares.forEach((care, numbers) -> careful.add(
                 numbers.size() == same.size() ? care.word() : care.word() + " (" + String.join(", ", numbers) + ")"));
         boolean isOneCrop = same.stream()
-                .allMatch(entry -> entry.planting().name().equals(first.planting().name()));
-        boolean readsAlike =
-                same.stream().allMatch(entry -> what(entry).equals(what(first)) && jobs.by(entry).equals(jobs.by(first)));
+                .allMatch(
+                        entry -> entry.planting().name().equals(first.planting().name()));
+        boolean readsAlike = same.stream()
+                .allMatch(entry ->
+                        what(entry).equals(what(first)) && jobs.by(entry).equals(jobs.by(first)));
         boolean areTogether = isOneCrop && readsAlike;
         return List.of(
                 areTogether
                         ? String.join(
                                         ", ",
                                         same.stream()
-                                                .map(entry -> Integer.toString(entry.planting().number()))
-                                                .toList()) + " " + first.planting().name()
+                                                .map(entry -> Integer.toString(
+                                                        entry.planting().number()))
+                                                .toList())
+                                + " " + first.planting().name()
                         : same.size() + " plantings",
                 areTogether
                         ? String.join(

@@ -229,8 +229,7 @@ class WeekSheetsTest {
             for (WeekPage.Part part : sheets.page(w).parts()) {
                 for (List<String> row : part.table().rows()) {
                     boolean net = part.id().equals("do") && row.getLast().contains("et up");
-                    assertThat(net && !row.getLast().contains("wind"))
-                            .isFalse();
+                    assertThat(net && !row.getLast().contains("wind")).isFalse();
                     isSeen |= net;
                     assertThat(net && !sheets.page(w).last().getFirst().contains("wind = no nets and covers"))
                             .isFalse();
@@ -273,10 +272,13 @@ class WeekSheetsTest {
                 new Sampling(4, farm.possible().seed(), farm.possible().doubt(), List.of()));
         List<PossibleSeason> seasons = PossibleSeasons.of(season);
         PlanFacts plan = PlanFacts.of(season, seasons);
-        Search.Found found =
-                new Search(plan, new Search.Limits(1, null, 500L)).run(Search.nothingPlaced(plan));
+        Search.Found found = new Search(plan, new Search.Limits(1, null, 500L)).run(Search.nothingPlaced(plan));
         return new SheetFacts(
-                season, Outcomes.of(plan, found.places()), seasons, plan.table(), new Plan.Making(1, null, 500L, true, false));
+                season,
+                Outcomes.of(plan, found.places()),
+                seasons,
+                plan.table(),
+                new Plan.Making(1, null, 500L, true, false));
     }
 
     @ParameterizedTest
