@@ -1,12 +1,15 @@
 package bedwright.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import bedwright.season.Crop;
 import bedwright.season.Family;
 import bedwright.season.Method;
 import bedwright.season.Origin;
 import bedwright.season.Season;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
@@ -78,5 +81,48 @@ class FromBookTest {
         byte[] written = SeasonFile.bytes(own);
 
         assertThat(SeasonFile.parse("again.json", written)).isEqualTo(own);
+    }
+
+    private static Season changed(String from, String to) {
+        String text = new String(Resources.bytes("book/own.json"), StandardCharsets.UTF_8);
+        assertThat(text).contains(from);
+        return SeasonFile.parse("changed.json", text.replace(from, to).getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void familiesOfTheSeasonStayAsTheyAre() {
+        Season season = changed("\"crops\": [", "\"families\": [{\"name\": \"daisies\", \"restYears\": 7}], \"crops\": [");
+
+        assertThat(season.families()).extracting(Family::name).containsExactly("daisies", "carrots");
+        assertThat(season.families().getFirst().restYears()).isEqualTo(7);
+    }
+
+    @Test
+    void whereAllFamiliesAreNamedNoneIsAdded() {
+        Season season = changed(
+                "\"crops\": [",
+                "\"families\": [{\"name\": \"carrots\", \"restYears\": 1}, {\"name\": \"daisies\", \"restYears\": 7}],"
+                        + " \"crops\": [");
+
+        assertThat(season.families()).extracting(Family::name).containsExactly("carrots", "daisies");
+    }
+
+    @Test
+    void appetitesOfOnesOwnStandBesideTheBooks() {
+        Season season = changed(
+                "\"book\": \"zinnia\",",
+                "\"book\": \"zinnia\", \"appeal\": {\"slugs\": 0.7}, \"jobs\": {\"weed\": {\"minutes\": 3}},");
+
+        assertThat(season.crops().getFirst().appeal()).containsExactly(Map.entry("slugs", 0.7));
+    }
+
+    @Test
+    void aCropOfTheBookIsNamedOnce() {
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> changed("\"book\": \"zinnia\",", "\"book\": \"zinnia\", \"book\": \"dill\","))
+                .satisfies(e -> assertThat(e.faults()).singleElement().satisfies(fault -> {
+                    assertThat(fault.path()).isEqualTo("/crops/0/book");
+                    assertThat(fault.message()).contains("\"book\" stands a second time");
+                }));
     }
 }

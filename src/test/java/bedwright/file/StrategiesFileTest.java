@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import bedwright.season.Season;
 import bedwright.season.Strategies;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,19 @@ class StrategiesFileTest {
                 "`, \"planned\": 0`|/strategies/1/planned|between 1 and 1000",
                 "`, \"hiredHours\": [{\"from\": \"2031-01-01\", \"more\": 4}]`|/strategies/1/hiredHours/0|No week",
                 "`, \"watered\": true`|/strategies/1/watered|watered",
+                "`, \"beds\": [{\"beds\": \"Open bed\"}]`|/strategies/1/beds/0|changes nothing",
+                "`, \"beds\": [{\"beds\": \"Open bed\", \"metres\": -11.6}]`|/strategies/1/beds/0/metres"
+                        + "|now 12 m long, would have 0.4",
+                "`, \"trays\": 5`|/strategies/1/trays|never short of trays",
+                "`, \"cover\": 5`|/strategies/1/cover|no row cover",
+                "`, \"nets\": [{\"net\": \"Net\", \"metres\": -7}]`|/strategies/1/nets/0/metres|There are 6 m of this net",
+                "`, \"outlets\": [{\"outlet\": \"Stall, focal\"}]`|/strategies/1/outlets/0|neither is said",
+                "`, \"outlets\": [{\"outlet\": \"Stall, focal\", \"times\": 2, \"amount\": 5}]`"
+                        + "|/strategies/1/outlets/0|both are said",
+                "`, \"outlets\": [{\"outlet\": \"Porch bouquets\", \"amount\": 1.5}]`"
+                        + "|/strategies/1/outlets/0/amount|only whole bouquets",
+                "`, \"windbreaks\": [{\"name\": \"Board fence\", \"from\": {\"x\": 0, \"y\": 0}, \"to\": {\"x\": 9, \"y\": 9},"
+                        + " \"height\": 2, \"density\": \"solid\"}]`|/strategies/1/windbreaks/0/name|\"Board fence\" already",
             })
     void whatIsWrongIsRefusedAtItsPlace(String changes, String path, String says) {
         List<Fault> faults = faults(FIRST, file(changes));
@@ -114,5 +129,32 @@ class StrategiesFileTest {
 
         assertThat(StrategiesFile.parse("s.json", StrategiesFile.bytes(read), FARM))
                 .isEqualTo(read);
+    }
+
+    @Test
+    void moreOfWhatHasNoLimitChangesNothing() throws IOException {
+        String text = Files.readString(Path.of("problems/first-bed.json"));
+        String unlimited = text.replace("\"own\": [{\"hours\": 6}],", "")
+                .replace("\"cutting\": [{\"hands\": 1, \"coolHours\": 1.5, \"mornings\": 3}],", "");
+        Season season = SeasonFile.parse("unlimited", unlimited.getBytes(UTF_8));
+
+        assertThat(faults(season, file(", \"ownHours\": [{\"more\": 4}], \"cuttingHands\": [{\"more\": 1}]")))
+                .extracting(Fault::path)
+                .containsExactly("/strategies/1/ownHours", "/strategies/1/cuttingHands");
+    }
+
+    @Test
+    void noMoreCanBeTakenAwayThanThereIs() throws IOException {
+        String text = Files.readString(Path.of("problems/first-bed.json"));
+        String stocked = text.replace(
+                "\"bench\": 150,", "\"bench\": 150, \"trays\": {\"cells\": 300}, \"cover\": {\"metres\": 20},");
+        Season season = SeasonFile.parse("stocked", stocked.getBytes(UTF_8));
+
+        assertThat(faults(season, file(", \"trays\": -301, \"cover\": -20.5")))
+                .extracting(Fault::path)
+                .containsExactly("/strategies/1/trays", "/strategies/1/cover");
+        assertThat(StrategiesFile.parse("s.json", file(", \"trays\": -300, \"cover\": -20").getBytes(UTF_8), season)
+                        .strategies())
+                .hasSize(2);
     }
 }
