@@ -91,7 +91,8 @@ class FromBookTest {
 
     @Test
     void familiesOfTheSeasonStayAsTheyAre() {
-        Season season = changed("\"crops\": [", "\"families\": [{\"name\": \"daisies\", \"restYears\": 7}], \"crops\": [");
+        Season season =
+                changed("\"crops\": [", "\"families\": [{\"name\": \"daisies\", \"restYears\": 7}], \"crops\": [");
 
         assertThat(season.families()).extracting(Family::name).containsExactly("daisies", "carrots");
         assertThat(season.families().getFirst().restYears()).isEqualTo(7);

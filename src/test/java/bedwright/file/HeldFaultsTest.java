@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Lots held in place that the pool does not have, or that have no room beside what stands there. */
 class HeldFaultsTest {
     private static List<Fault> faults(String more, String... replaced) throws IOException {
-        String text = Files.readString(Path.of("problems/first-bed.json")).replace("\"outlets\": [", more + ", \"outlets\": [");
+        String text = Files.readString(Path.of("problems/first-bed.json"))
+                .replace("\"outlets\": [", more + ", \"outlets\": [");
         for (int i = 0; i < replaced.length; i += 2) {
             assertThat(text).contains(replaced[i]);
             text = text.replace(replaced[i], replaced[i + 1]);
@@ -26,8 +27,8 @@ class HeldFaultsTest {
     }
 
     private static String held(String crop, String more) {
-        return "\"held\": [{\"crop\": \"" + crop + "\", \"bed\": \"Open bed\", \"sown\": \"2027-05-10\", \"method\": \"sown\""
-                + more + "}]";
+        return "\"held\": [{\"crop\": \"" + crop
+                + "\", \"bed\": \"Open bed\", \"sown\": \"2027-05-10\", \"method\": \"sown\"" + more + "}]";
     }
 
     @Test
@@ -52,8 +53,9 @@ class HeldFaultsTest {
     /** 75 dill in five rows 0.18 m apart take 2.7 m, 300 that stand there 10.8 of the bed's 12. */
     @Test
     void whatIsWrittenOutKeepsItsRoomUntilItsLastDay() throws IOException {
-        String standing = "\"standing\": [{\"name\": \"Old row\", \"crop\": \"dill\", \"plants\": 300, \"bed\": \"Open bed\","
-                + " \"until\": \"UNTIL\", \"stems\": [{\"week\": \"2027-05-17\", \"stems\": 5}]}], ";
+        String standing =
+                "\"standing\": [{\"name\": \"Old row\", \"crop\": \"dill\", \"plants\": 300, \"bed\": \"Open bed\","
+                        + " \"until\": \"UNTIL\", \"stems\": [{\"week\": \"2027-05-17\", \"stems\": 5}]}], ";
 
         assertThat(faults(standing.replace("UNTIL", "2027-06-30") + held("dill", "")))
                 .singleElement()
@@ -64,9 +66,8 @@ class HeldFaultsTest {
                 });
         assertThat(faults(standing.replace("300", "250").replace("UNTIL", "2027-06-30") + held("dill", "")))
                 .isEmpty();
-        assertThat(faults(
-                        standing.replace("UNTIL", "2027-05-23")
-                                + held("dill", "").replace("2027-05-10", "2027-05-24")))
+        assertThat(faults(standing.replace("UNTIL", "2027-05-23")
+                        + held("dill", "").replace("2027-05-10", "2027-05-24")))
                 .isEmpty();
     }
 }

@@ -62,7 +62,8 @@ class RemarksTest {
         String[] poor = {"\"price\": 1.3", "\"price\": 0.0525"};
 
         assertThat(remarks(poor)).isEmpty();
-        assertThat(remarks(poor[0], poor[1], "\"spare\": 0.05,\n      \"promise\": {\"buyIn\": 1.6}", "\"spare\": 0.05"))
+        assertThat(remarks(
+                        poor[0], poor[1], "\"spare\": 0.05,\n      \"promise\": {\"buyIn\": 1.6}", "\"spare\": 0.05"))
                 .singleElement()
                 .satisfies(remark -> {
                     assertThat(remark.path()).isEqualTo("/orders/0");
@@ -100,12 +101,13 @@ class RemarksTest {
                         "\"rows\": 3,",
                         "\"kinds\": [{\"kind\": \"foliage\"}], \"rows\": 3,"))
                 .isEmpty();
-        assertThat(remarks(
-                        noFoliage[0],
-                        noFoliage[1],
-                        "\"outlets\": [",
-                        "\"standing\": [{\"crop\": \"basil for foliage\", \"plants\": 1, \"bed\": \"Open bed\", \"stems\":"
-                                + " [{\"week\": \"2027-06-14\", \"kind\": \"foliage\", \"stems\": 5}]}], \"outlets\": ["))
+        assertThat(
+                        remarks(
+                                noFoliage[0],
+                                noFoliage[1],
+                                "\"outlets\": [",
+                                "\"standing\": [{\"crop\": \"basil for foliage\", \"plants\": 1, \"bed\": \"Open bed\", \"stems\":"
+                                        + " [{\"week\": \"2027-06-14\", \"kind\": \"foliage\", \"stems\": 5}]}], \"outlets\": ["))
                 .isEmpty();
     }
 
@@ -114,10 +116,12 @@ class RemarksTest {
         assertThat(remarks("\"stock\": {", SLUGS + "}], \"stock\": {"))
                 .singleElement()
                 .satisfies(remark -> assertThat(remark.message()).contains("\"slugs\" has no \"pressure\""));
-        String biting = SLUGS + ", \"pressure\": [{\"from\": \"05-01\", \"to\": \"06-30\", \"aDay\": 0.1}]}], \"stock\": {";
+        String biting =
+                SLUGS + ", \"pressure\": [{\"from\": \"05-01\", \"to\": \"06-30\", \"aDay\": 0.1}]}], \"stock\": {";
         assertThat(remarks("\"stock\": {", biting))
                 .singleElement()
-                .satisfies(remark -> assertThat(remark.message()).contains("No crop has an \"appeal\" to the pest \"slugs\""));
+                .satisfies(remark ->
+                        assertThat(remark.message()).contains("No crop has an \"appeal\" to the pest \"slugs\""));
         assertThat(remarks("\"stock\": {", biting, "\"height\": 0.8,", "\"height\": 0.8, \"appeal\": {\"slugs\": 1},"))
                 .isEmpty();
     }

@@ -153,7 +153,10 @@ class StrategiesFileTest {
         assertThat(faults(season, file(", \"trays\": -301, \"cover\": -20.5")))
                 .extracting(Fault::path)
                 .containsExactly("/strategies/1/trays", "/strategies/1/cover");
-        assertThat(StrategiesFile.parse("s.json", file(", \"trays\": -300, \"cover\": -20").getBytes(UTF_8), season)
+        assertThat(StrategiesFile.parse(
+                                "s.json",
+                                file(", \"trays\": -300, \"cover\": -20").getBytes(UTF_8),
+                                season)
                         .strategies())
                 .hasSize(2);
     }
