@@ -18,6 +18,8 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int MOST_LOTS = 8;
     /** Draws before it is taken that there is nothing to move. */
     private static final int DRAWS = 10_000;
+    /** Moves in a row that are passed over since a glance finds them hopeless. */
+    private static final int MOST_HOPELESS = 30;
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
     /** Most plantings that make room for another. */
@@ -29,9 +31,14 @@ final class DrawnMoves implements Iterator<Put> {
     private final RandomGenerator random;
     private final @Nullable Probe probe;
     private final Givers givers;
+    private final @Nullable Glance glance;
 
-    /** @param layout which follows the plan */
-    DrawnMoves(Layout layout, @Nullable Probe probe, RandomGenerator random) {
+    /**
+     * @param layout which follows the plan
+     * @param glance at moves of that layout, or null to give all that fit
+     */
+    DrawnMoves(Layout layout, @Nullable Glance glance, @Nullable Probe probe, RandomGenerator random) {
+        this.glance = glance;
         this.layout = layout;
         this.facts = layout.facts();
         this.table = facts.table();
@@ -47,10 +54,14 @@ final class DrawnMoves implements Iterator<Put> {
 
     @Override
     public Put next() {
+        int hopeless = 0;
         for (int i = 0; i < DRAWS; i++) {
             layout.begin();
             if (compose(random.nextInt(100)) && layout.moved() > 0) {
-                return layout.asMove();
+                if (hopeless == MOST_HOPELESS || !isHopeless()) {
+                    return layout.asMove();
+                }
+                hopeless++;
             }
         }
         // Nothing fits anywhere: leave one where it is.
@@ -58,6 +69,16 @@ final class DrawnMoves implements Iterator<Put> {
         Planting planting = any();
         layout.move(planting, layout.place(planting));
         return layout.asMove();
+    }
+
+    /** Whether the trial is not worth a score at the temperature that the search has now. */
+    private boolean isHopeless() {
+        SeasonScore live = probe == null ? null : probe.live();
+        if (live == null || glance == null || probe == null) {
+            return false;
+        }
+        double temperature = probe.temperature();
+        return temperature >= 0 && glance.canJudge(live) && glance.isHopeless(temperature);
     }
 
     /** Makes the layout's trial a move of a kind, each with its share of a hundred; false if it found none. */
@@ -199,6 +220,10 @@ final class DrawnMoves implements Iterator<Put> {
         int oneTo = startingLike(one, onePlace, otherPlace);
         int otherTo = startingLike(other, otherPlace, onePlace);
         if (oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)) {
+            return false;
+        }
+        if (one.getStock() == other.getStock() && oneTo == otherPlace && otherTo == onePlace) {
+            // Of lots that are all alike it does not matter which stands where.
             return false;
         }
         if (table.bed(onePlace) != table.bed(otherPlace)

@@ -9,11 +9,13 @@ import java.util.List;
  * the time of a move goes by waiting for memory.
  *
  * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #USES}, {@link
- * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO} are how many uses there are, the
- * first week with work, its weeks, how many runs of stems, and from when to when it has its bed, be that over or not. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
+ * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO}, {@link #WEEK_SUMS} are how many uses
+ * there are, the first week with work, its weeks, how many runs of stems, from when to when it has its bed, be that over or
+ * not, and where, from {@link #start} on, the sums over the seasons stand. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
  * week, end, mm or cells; the first is the bed, whose number is the place's own and stands here as −1); then minutes of
  * work by week; then those of set-up; then the runs ({@link #A_RUN} figures each: kind told apart × weeks + first week,
- * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost.
+ * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost; then their sums over the
+ * seasons, for each week of each run.
  */
 final class Figures {
     static final int USES = 0;
@@ -22,7 +24,8 @@ final class Figures {
     static final int RUNS = 3;
     static final int STOOD_FROM = 4;
     static final int STOOD_TO = 5;
-    static final int FIRST_USE = 6;
+    static final int WEEK_SUMS = 6;
+    static final int FIRST_USE = 7;
     static final int A_USE = 4;
     static final int A_RUN = 3;
 
@@ -98,7 +101,11 @@ final class Figures {
         List<Integer> runs = runs(table, row, kinds);
         int[] work = table.work(row);
         int[] stems = table.stems(row);
-        int[] one = new int[FIRST_USE + uses.size() + 2 * work.length + runs.size() + stems.length];
+        int runWeeks = 0;
+        for (int r = 2; r < runs.size(); r += A_RUN) {
+            runWeeks += runs.get(r);
+        }
+        int[] one = new int[FIRST_USE + uses.size() + 2 * work.length + runs.size() + stems.length + runWeeks];
         one[USES] = uses.size() / A_USE;
         one[WORK_FROM] = table.workFrom(row);
         one[WORK_WEEKS] = work.length;
@@ -117,6 +124,11 @@ final class Figures {
             one[at++] = figure;
         }
         System.arraycopy(stems, 0, one, at, stems.length);
+        one[WEEK_SUMS] = at + stems.length;
+        int seasons = runWeeks == 0 ? 0 : stems.length / runWeeks;
+        for (int i = 0; i < stems.length; i++) {
+            one[at + stems.length + i / seasons] += stems[i];
+        }
         return one;
     }
 

@@ -250,6 +250,72 @@ final class Filling {
         return false;
     }
 
+    /**
+     * What a hundredth more or less of each kind brings in a run of weeks, work at its rates included. What filling brings
+     * is concave in what comes, and these prices are the multipliers of the rooms that are used up; so no change of what
+     * comes brings more than they say, as long as the rates stay.
+     *
+     * @param sums as for {@link #fill}
+     * @param rates grains a tick of work: week w in season k at w × K + k
+     * @param missing grains for a weighted hundredth that must be ours
+     * @param prices set: laid out like the sums
+     * @param tight for each kind room for all weeks and seasons to work in
+     */
+    void price(
+            int first,
+            int end,
+            int[] sums,
+            double[] rates,
+            double missing,
+            double[] prices,
+            double[][] tight,
+            Result result) {
+        int wide = (end - first) * seasons;
+        int from = first * seasons;
+        int[][] room = result.room(nodes);
+        for (int n = 0; n < nodes; n++) {
+            System.arraycopy(sums, (firstNode + n) * weeks * seasons + from, room[n], 0, wide);
+            Arrays.fill(tight[n], 0, wide, 0);
+        }
+        for (int n : capped) {
+            keepTo(room[n], most[n], wide);
+        }
+        int[] taken = result.taken;
+        for (Line line : lines) {
+            if (line.asksIn(first, end)) {
+                System.arraycopy(line.amount, from, taken, 0, wide);
+                takeWide(line.node, room, wide, taken);
+                for (int n = line.node; n >= 0; n = parent[n]) {
+                    noteTight(line, room[n], from, rates, missing, tight[n], wide);
+                }
+            }
+        }
+        for (int n = 0; n < nodes; n++) {
+            int at = (firstNode + n) * weeks * seasons + from;
+            int above = parent[n] < 0 ? -1 : (firstNode + parent[n]) * weeks * seasons + from;
+            for (int i = 0; i < wide; i++) {
+                double clearing = clearRate * rates[from + i];
+                double most = above < 0 ? 0 : tight[parent[n]][i];
+                double within = above < 0 ? 0 : prices[above + i] + clearing;
+                double more = Math.max(0, tight[n][i] - most);
+                tight[n][i] = most + more;
+                prices[at + i] = (sums[at + i] >= this.most[n] ? 0 : within + more) - clearing;
+            }
+        }
+    }
+
+    /** Where nothing is left for a line in a kind that holds it, and was before it, the kind is worth what the line brings. */
+    private void noteTight(
+            Line line, int[] room, int from, double[] rates, double missing, double[] tight, int wide) {
+        double gain = line.gain + missing * line.weight;
+        double work = cutRate - clearRate;
+        for (int i = 0; i < wide; i++) {
+            if (room[i] == 0 && tight[i] == 0 && line.amount[from + i] > 0) {
+                tight[i] = Math.max(1, gain - work * rates[from + i]);
+            }
+        }
+    }
+
     /** Takes for a line as much as it asks for and every enclosing kind still has, and counts what that brings. */
     private void take(Line line, int first, int end, int[][] room, Result result) {
         int wide = (end - first) * seasons;

@@ -32,6 +32,8 @@ final class HoursLedger {
     private final boolean[] isTouched;
     /** Of the touched weeks, those in which the cutting is different. */
     private final boolean[] isCuttingTouched;
+    /** Weeks that were committed since {@link #forgetNew}. */
+    private final boolean[] isNew;
     /** Of each week, the ticks of {@link #moving} and of cutting, summed over the seasons. */
     private final double[] movingSum;
 
@@ -63,6 +65,7 @@ final class HoursLedger {
         this.movingChange = new double[cutting.length];
         this.isTouched = new boolean[weeks];
         this.isCuttingTouched = new boolean[weeks];
+        this.isNew = new boolean[weeks];
         this.movingSum = new double[weeks];
         this.cuttingSum = new double[weeks];
         this.trialMovingSum = new double[weeks];
@@ -206,6 +209,7 @@ final class HoursLedger {
     void commit() {
         for (int w = 0; w < weeks; w++) {
             if (isTouched[w]) {
+                isNew[w] = true;
                 work[w] += workChange[w];
                 int at = w * seasons;
                 for (int k = at; isCuttingTouched[w] && k < at + seasons; k++) {
@@ -248,6 +252,40 @@ final class HoursLedger {
             isJobTouched[touchedJobs[t]] = false;
         }
         touchedJobCount = 0;
+    }
+
+    /** Whether a week was changed for good since {@link #forgetNew}. */
+    boolean isNew(int week) {
+        return isNew[week];
+    }
+
+    void forgetNew() {
+        Arrays.fill(isNew, false);
+    }
+
+    /** Lots that share the set-up of a job. */
+    int lotsOfJob(int job) {
+        return lotsOfJob[job];
+    }
+
+    /** Ticks of work that a week still has, summed over the seasons. */
+    double left(int week) {
+        long own = facts.hours.own()[week];
+        return own >= WorkWeeks.UNLIMITED
+                ? Double.MAX_VALUE
+                : (double) seasons * (own + facts.hours.hired()[week]) - allWork(week);
+    }
+
+    /** Ticks of cutting that a week still has, likewise. */
+    double cuttingLeft(int week) {
+        long limit = facts.hours.cutting()[week];
+        return limit >= WorkWeeks.UNLIMITED ? Double.MAX_VALUE : (double) seasons * limit - cuttingSum[week];
+    }
+
+    /** What a tick more costs in a week and season, grains. */
+    double rate(int week, int k) {
+        boolean isHired = work[week] + moving[week * seasons + k] > facts.hours.own()[week];
+        return isHired ? facts.hiredRate : facts.ownRate;
     }
 
     /** Work of a week that is the same in all seasons, fixed work included, ticks. */

@@ -27,6 +27,11 @@ final class Layout {
     private final int[] indexInBed;
     private List<Planting> plantings = List.of();
 
+    /** Plantings whose move, lately followed, a score may not have taken over yet. */
+    private int[] followed = new int[16];
+
+    private int unsure;
+
     private final List<Planting> moved = new ArrayList<>();
     private final List<Integer> to = new ArrayList<>();
     /** How many of them have been posted: only where several are moved is it needed. */
@@ -84,6 +89,10 @@ final class Layout {
             post(at, 1);
             room.commit();
             note(planting, at);
+            if (unsure == followed.length) {
+                followed = Arrays.copyOf(followed, 2 * unsure);
+            }
+            followed[unsure++] = planting;
         }
     }
 
@@ -254,6 +263,29 @@ final class Layout {
 
     int moved() {
         return moved.size();
+    }
+
+    /** The i-th planting of the trial. */
+    int movedPlanting(int i) {
+        return moved.get(i).getId();
+    }
+
+    /** Where the i-th planting of the trial stands before it. */
+    int movedFrom(int i) {
+        return place[moved.get(i).getId()];
+    }
+
+    /** Where the i-th planting of the trial is put. */
+    int movedTo(int i) {
+        return to.get(i);
+    }
+
+    /** Whether a score measures from the plan that is followed here. */
+    boolean isOf(SeasonScore score) {
+        while (unsure > 0 && score.place(followed[unsure - 1]) == place[followed[unsure - 1]]) {
+            unsure--;
+        }
+        return unsure == 0;
     }
 
     /** The trial as a move. */

@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 public final class Probe {
     private final AtomicLong asked = new AtomicLong();
     private @Nullable SeasonScore live;
+    private @Nullable Cooling cooling;
+    private long askedAtFirst;
+    private long began;
     private Runnable onLook = () -> {};
     /** Plantings that were moved since {@link #forgetMoved}, unless the whole plan may be another. */
     private int[] moved = new int[0];
@@ -18,6 +21,18 @@ public final class Probe {
     /** Has this run by the search's own thread whenever its working plan is set, at its start above all. */
     void whenLooking(Runnable run) {
         onLook = run;
+    }
+
+    /** Begins a round that cools like that; called by the search's own thread only. */
+    void cool(@Nullable Cooling round) {
+        cooling = round;
+        askedAtFirst = asked.get();
+        began = System.nanoTime();
+    }
+
+    /** The temperature now, or −1 if nothing is said of it; for the search's own thread only. */
+    double temperature() {
+        return cooling == null ? -1 : cooling.after(asked.get() - askedAtFirst, System.nanoTime() - began);
     }
 
     /** Counts one question; called by the search's own thread only. */

@@ -229,7 +229,10 @@ public final class Search {
             });
             int[] from = starts.get(s).places();
             solvers.add(solver);
-            searches.add(() -> found(solver.solve(new SeasonPlan(facts, from, probe))));
+            searches.add(() -> {
+                probe.cool(setup.cooling());
+                return found(solver.solve(new SeasonPlan(facts, from, probe)));
+            });
         }
         if (stopped) {
             return;

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Gives the solver our moves. The only class that knows types of the solver's inside. */
 public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
     private @Nullable Layout layout;
+    private @Nullable Glance glance;
 
     @Override
     public long getSize(ScoreDirector<SeasonPlan> director) {
@@ -28,9 +29,10 @@ public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
         if (known == null || known.facts() != facts) {
             known = new Layout(facts);
             layout = known;
+            glance = new Glance(known);
         }
         Probe probe = plan.getProbe();
         known.follow(plan.getPlantings(), probe);
-        return new DrawnMoves(known, probe, random);
+        return new DrawnMoves(known, glance, probe, random);
     }
 }

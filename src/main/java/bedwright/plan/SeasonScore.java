@@ -30,6 +30,7 @@ final class SeasonScore {
     private long everySeason;
     private long material;
     private long changes;
+    private long version;
     private final long[] costs = new long[Rule.values().length];
 
     /** Measures from the empty plan. */
@@ -104,6 +105,7 @@ final class SeasonScore {
 
     /** Makes the changes last asked about part of the plan measured from; {@link #moved} has to be told of each. */
     void take() {
+        version++;
         hard += answer.hard();
         medium += answer.medium();
         everySeason += answer.everySeason();
@@ -120,6 +122,11 @@ final class SeasonScore {
         material = 0;
         changes = 0;
         answer.clear();
+    }
+
+    /** Another number whenever the plan measured from may have changed. */
+    long version() {
+        return version;
     }
 
     /** Notes where a planting now is, after {@link #take}. */
@@ -241,6 +248,25 @@ final class SeasonScore {
             sum += one;
         }
         return sum;
+    }
+
+    /** What each season's money counts: more in the worst ones, for caution's sake. The weights sum up to K. */
+    double[] weights() {
+        int m = worst.length;
+        double caution = facts.season.caution().percent() / 100.0;
+        for (int k = 0; k < money.length; k++) {
+            trialMoney[k] = money[k];
+        }
+        sumOfWorst(trialMoney);
+        long least = worst[m - 1];
+        double[] weights = new double[money.length];
+        int counted = 0;
+        for (int k = 0; k < money.length; k++) {
+            boolean isBad = money[k] <= least && counted < m;
+            counted += isBad ? 1 : 0;
+            weights[k] = 1 - caution + (isBad ? caution * money.length / m : 0);
+        }
+        return weights;
     }
 
     RoomLedger room() {

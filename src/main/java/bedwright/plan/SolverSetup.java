@@ -43,6 +43,14 @@ record SolverSetup(
         return new SolverSetup(mode, its, itsMoves, itsTime);
     }
 
+    /** How such a round cools; null where plans may get worse in what must be ours, which is not money. */
+    @Nullable
+    Cooling cooling() {
+        return temperature.medium() > 0
+                ? null
+                : new Cooling(temperature.soft(), moves, time == null ? Long.MAX_VALUE : time.toNanos());
+    }
+
     Solver<SeasonPlan> solver(long seed) {
         var score = new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SolverScore.class);
         return SolverFactory.<SeasonPlan>create(config(seed, score)).buildSolver();

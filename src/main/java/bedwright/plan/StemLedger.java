@@ -40,6 +40,9 @@ final class StemLedger {
     private int touchedFrom;
 
     private int touchedTo;
+    /** Cells that were committed since {@link #forgetNew}. */
+    private final boolean[] isNew;
+
     private final Filling.Result result;
     private final double[] trialMoney;
     private final double[] trialCutting;
@@ -62,6 +65,7 @@ final class StemLedger {
         this.clearing = new double[cells * seasons];
         this.missing = new long[cells];
         this.isTouched = new boolean[cells];
+        this.isNew = new boolean[cells];
         this.touchedFrom = cells;
         this.result = new Filling.Result(facts.weeks, seasons);
         this.trialMoney = new double[cells * seasons];
@@ -186,6 +190,7 @@ final class StemLedger {
                 System.arraycopy(trialCutting, at, cutting, at, seasons);
                 System.arraycopy(trialClearing, at, clearing, at, seasons);
                 missing[cell] = trialMissing[cell];
+                isNew[cell] = true;
             }
         }
         for (int r = 0; r < runsEnd; r += Figures.A_RUN) {
@@ -233,6 +238,21 @@ final class StemLedger {
             sum += sums[k];
         }
         return sum;
+    }
+
+    /** Whether a cell, at role × weeks + week, was changed for good since {@link #forgetNew}. */
+    boolean isNew(int cell) {
+        return isNew[cell];
+    }
+
+    void forgetNew() {
+        Arrays.fill(isNew, false);
+    }
+
+    /** Prices a run of weeks of a role: see {@link Filling#price}. */
+    void price(
+            Filling filling, int first, int end, double[] rates, double missing, double[] prices, double[][] tight) {
+        filling.price(first, end, sums, rates, missing, prices, tight, result);
     }
 
     /** What each line gets in a week, by season. */

@@ -1,0 +1,181 @@
+package bedwright.plan;
+
+import java.util.Arrays;
+
+/**
+ * What a little more or less of everything brings beside a plan: stems of each kind, work and set-up, in money, as
+ * caution weighs the seasons. Follows the score whose plan it is said of, anew only where that was changed.
+ */
+final class Margins {
+    /** Grains for a weighted hundredth that must be ours: more than any money, so that none is given for it. */
+    private static final double MUST = 1e9;
+
+    private final PlanFacts facts;
+    private final Figures figures;
+    private final SeasonScore score;
+    private final int weeks;
+    private final int seasons;
+    /** Grains a hundredth of a kind told apart: (kind × weeks + week) × K + season. */
+    private final double[] prices;
+    /** Grains a tick of work: week × K + season. */
+    private final double[] rates;
+    /** Grains for a tick of work in every season: by week. */
+    private final double[] work;
+
+    private final double[][] tight;
+    private final double[] money;
+    private double[] weights;
+    private final boolean[] isNewRate;
+    /** What places of the plan bring, as far as it was asked since the last change, and when that was. */
+    private final double[] known;
+
+    private final int[] knownAt;
+    private int version;
+
+    Margins(PlanFacts facts, SeasonScore score) {
+        this.facts = facts;
+        this.figures = facts.figures;
+        this.score = score;
+        this.weeks = facts.weeks;
+        this.seasons = facts.seasonCount;
+        this.prices = new double[weeks * facts.cells.size() * seasons];
+        this.rates = new double[weeks * seasons];
+        this.work = new double[weeks];
+        int nodes = 0;
+        for (Filling filling : facts.fillings) {
+            nodes = Math.max(nodes, filling.nodes);
+        }
+        this.tight = new double[nodes][weeks * seasons];
+        this.money = new double[seasons];
+        this.weights = score.weights();
+        this.isNewRate = new boolean[weeks];
+        this.known = new double[facts.table().places()];
+        this.knownAt = new int[known.length];
+        follow(true);
+    }
+
+    SeasonScore score() {
+        return score;
+    }
+
+    /** Takes over what was changed for good in the score. */
+    void follow() {
+        follow(false);
+    }
+
+    private void follow(boolean all) {
+        double[] known = weights;
+        weights = score.weights();
+        boolean areNew = !Arrays.equals(known, weights);
+        for (int w = 0; w < weeks; w++) {
+            isNewRate[w] = all;
+            if (all || score.hours().isNew(w)) {
+                rate(w);
+            }
+            if (all || areNew || isNewRate[w]) {
+                work[w] = weighed(w);
+            }
+        }
+        for (Filling filling : facts.fillings) {
+            price(filling, all);
+        }
+        score.stems().forgetNew();
+        score.hours().forgetNew();
+        version++;
+    }
+
+    private void rate(int week) {
+        for (int k = 0; k < seasons; k++) {
+            double rate = score.hours().rate(week, k);
+            isNewRate[week] |= rate != rates[week * seasons + k];
+            rates[week * seasons + k] = rate;
+        }
+    }
+
+    private double weighed(int week) {
+        double sum = 0;
+        for (int k = 0; k < seasons; k++) {
+            sum += weights[k] * rates[week * seasons + k];
+        }
+        return sum;
+    }
+
+    /** Prices the runs of weeks in which a role's stems or its work are not what they were. */
+    private void price(Filling filling, boolean all) {
+        StemLedger stems = score.stems();
+        int cell = filling.role * weeks;
+        int first = 0;
+        for (int w = 0; w <= weeks; w++) {
+            if (w == weeks || !(all || isNewRate[w] || stems.isNew(cell + w))) {
+                if (first < w) {
+                    stems.price(filling, first, w, rates, MUST, prices, tight);
+                }
+                first = w + 1;
+            }
+        }
+    }
+
+    /** What the planting at a place of the plan would be missed for, set-up not counted: looked up where it is known. */
+    double standing(int place) {
+        if (knownAt[place] != version) {
+            knownAt[place] = version;
+            known[place] = of(place);
+        }
+        return known[place];
+    }
+
+    /** What a planting at a place gives less what it takes, grains summed over the seasons as they are weighed; set-up not counted. */
+    double of(int place) {
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        int workAt = Figures.work(of, start);
+        int firstWork = of[start + Figures.WORK_FROM];
+        int count = of[start + Figures.WORK_WEEKS];
+        double minutes = 0;
+        for (int i = 0; i < count; i++) {
+            minutes += work[firstWork + i] * of[workAt + i];
+        }
+        double every = figures.material(place) + (facts.restBroken[place] ? facts.restPrice : 0);
+        return stems(of, Figures.runs(of, start), of[start + Figures.RUNS])
+                - Grains.TICKS_A_MINUTE * minutes
+                - seasons * every;
+    }
+
+    private double stems(int[] of, int runs, int count) {
+        Arrays.fill(money, 0);
+        int from = runs + count * Figures.A_RUN;
+        for (int r = 0, at = runs; r < count; r++, at += Figures.A_RUN) {
+            int price = of[at] * seasons;
+            for (int w = 0; w < of[at + 2]; w++) {
+                earn(money, prices, price, of, from);
+                price += seasons;
+                from += seasons;
+            }
+        }
+        double sum = 0;
+        for (int k = 0; k < seasons; k++) {
+            sum += weights[k] * money[k];
+        }
+        return sum;
+    }
+
+    private static void earn(double[] money, double[] prices, int at, int[] stems, int from) {
+        for (int k = 0; k < money.length; k++) {
+            money[k] += prices[at + k] * stems[from + k];
+        }
+    }
+
+    /** What the set-up of a place's job costs, likewise. */
+    double setUp(int place) {
+        int[] of = figures.of(place);
+        int start = figures.start(place);
+        int firstWork = of[start + Figures.WORK_FROM];
+        int count = of[start + Figures.WORK_WEEKS];
+        int at = Figures.work(of, start) + count;
+        double minutes = 0;
+        for (int i = 0; i < count; i++) {
+            minutes += work[firstWork + i] * of[at + i];
+        }
+        return Grains.TICKS_A_MINUTE * minutes;
+    }
+}
