@@ -305,8 +305,7 @@ final class Filling {
     }
 
     /** Where nothing is left for a line in a kind that holds it, and was before it, the kind is worth what the line brings. */
-    private void noteTight(
-            Line line, int[] room, int from, double[] rates, double missing, double[] tight, int wide) {
+    private void noteTight(Line line, int[] room, int from, double[] rates, double missing, double[] tight, int wide) {
         double gain = line.gain + missing * line.weight;
         double work = cutRate - clearRate;
         for (int i = 0; i < wide; i++) {

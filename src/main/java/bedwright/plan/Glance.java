@@ -84,8 +84,7 @@ final class Glance {
                 sum += margins.of(to);
                 sum -= isFirstOfJob(i, to, hours) ? margins.setUp(to) : 0;
             }
-            sum -= facts.seasonCount
-                    * (double) (facts.changes.cost(planting, to) - facts.changes.cost(planting, from));
+            sum -= facts.seasonCount * (double) (facts.changes.cost(planting, to) - facts.changes.cost(planting, from));
         }
         return sum;
     }

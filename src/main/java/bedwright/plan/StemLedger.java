@@ -250,8 +250,7 @@ final class StemLedger {
     }
 
     /** Prices a run of weeks of a role: see {@link Filling#price}. */
-    void price(
-            Filling filling, int first, int end, double[] rates, double missing, double[] prices, double[][] tight) {
+    void price(Filling filling, int first, int end, double[] rates, double missing, double[] prices, double[][] tight) {
         filling.price(first, end, sums, rates, missing, prices, tight, result);
     }
 

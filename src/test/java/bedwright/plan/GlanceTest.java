@@ -29,7 +29,8 @@ class GlanceTest {
             double saved = -facts.seasonCount
                     * (double) (Math.min(0, answer.cost(Rule.EXTRA_STOCK)) + Math.min(0, answer.cost(Rule.FOLLOW_ON)));
             if (score.mediumAfter() == score.medium()) {
-                assertThat((double) score.softAfter() - score.soft()).isLessThanOrEqualTo(glance.atMost() + saved + 1000);
+                assertThat((double) score.softAfter() - score.soft())
+                        .isLessThanOrEqualTo(glance.atMost() + saved + 1000);
             }
         });
     }
