@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The formulas hold in any degree, so figures published in °F are checked as they stand. */
 class DegreeDaysTest {
@@ -251,5 +252,13 @@ class DegreeDaysTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("12.5")
                 .hasMessageContaining("12.25");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {10, 9.5})
+    void anUpperThresholdNotAboveTheBaseIsRefused(double upper) {
+        assertThatThrownBy(() -> DegreeDays.of(SINE, 5, 25, 10, upper))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(String.valueOf(upper));
     }
 }

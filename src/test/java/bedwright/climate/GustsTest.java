@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import bedwright.season.Site;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.GumbelDistribution;
 import org.apache.commons.statistics.distribution.LogisticDistribution;
@@ -168,5 +172,63 @@ class GustsTest {
         assertThatThrownBy(() -> Gusts.expectedFlattened(21, 2, 1, half, 3))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(String.valueOf(half));
+    }
+
+    private static Site.StormSide west(List<Double> gustsAWeek) {
+        return new Site.StormSide(270, gustsAWeek, 20, 3);
+    }
+
+    private static List<Double> inEachMonth(double gusts) {
+        return Collections.nCopies(12, gusts);
+    }
+
+    /** Put back into the law that it solves, exp(−N(1 − F(v))), with the distribution F of Commons Statistics. */
+    @ParameterizedTest
+    @CsvSource({"2, 0.5", "2, 0.9", "0.8, 0.5", "12, 0.9"})
+    void theStrongestStaysBelowInThatShareOfTheYears(double aYear, double share) {
+        double strongest =
+                Gusts.strongest(west(inEachMonth(1)), aYear, share).orElseThrow();
+
+        double below = GumbelDistribution.of(20, 3).cumulativeProbability(strongest);
+        assertThat(Math.exp(-aYear * (1 - below))).isCloseTo(share, within(1e-12));
+    }
+
+    /** A year has no gust with probability exp(−N): 0.61 for 0.5 a year, 1 for none. */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.5, false", "0.5, 0.6, false", "0.5, 0.61, true", "0, 0.9, false"})
+    void whereAYearWithoutGustsIsLikelierThereIsNoStrongest(double aYear, double share, boolean isAny) {
+        assertThat(Gusts.strongest(west(inEachMonth(1)), aYear, share).isPresent())
+                .isEqualTo(isAny);
+    }
+
+    @Test
+    void theYearsGustsAreThoseOfItsMonths() {
+        List<Double> july = new ArrayList<>(inEachMonth(0));
+        july.set(6, 0.7);
+
+        assertThat(Gusts.strongestOfAYear(west(july), 0.9).orElseThrow())
+                .isCloseTo(Gusts.strongest(west(july), 0.7 * 31 / 7, 0.9).orElseThrow(), within(1e-12));
+        assertThat(Gusts.strongestOfAYear(west(inEachMonth(0.07)), 0.9).orElseThrow())
+                .isCloseTo(Gusts.strongest(west(july), 0.01 * 365, 0.9).orElseThrow(), within(1e-12));
+    }
+
+    @Test
+    void noWindAndTheOpenWindAreRelativeSpeeds() {
+        assertThat(Gusts.expectedFlattened(21, 2, 0, 20, 3)).isCloseTo(Gusts.flattened(0, 20, 3), within(1e-12));
+        assertThat(Gusts.expectedFlattened(21, 2, 1, 20, 3)).isGreaterThan(0.5);
+    }
+
+    @Test
+    void aModeOrScaleOfAQuantileOutOfRangeIsRefused() {
+        assertThatThrownBy(() -> Gusts.quantile(Double.NaN, 2, 0.5)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Gusts.quantile(21, 0, 0.5)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -4.5, Double.NaN})
+    void whatStandsOneGustIsRefusedLikewise(double value) {
+        assertThatThrownBy(() -> Gusts.flattened(21, value, 3)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Gusts.expectedFlattened(21, 2, 1, 20, value))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }
