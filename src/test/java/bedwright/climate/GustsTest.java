@@ -186,8 +186,7 @@ class GustsTest {
     @ParameterizedTest
     @CsvSource({"2, 0.5", "2, 0.9", "0.8, 0.5", "12, 0.9"})
     void theStrongestStaysBelowInThatShareOfTheYears(double aYear, double share) {
-        double strongest =
-                Gusts.strongest(west(inEachMonth(1)), aYear, share).orElseThrow();
+        double strongest = Gusts.strongest(west(inEachMonth(1)), aYear, share).orElseThrow();
 
         double below = GumbelDistribution.of(20, 3).cumulativeProbability(strongest);
         assertThat(Math.exp(-aYear * (1 - below))).isCloseTo(share, within(1e-12));

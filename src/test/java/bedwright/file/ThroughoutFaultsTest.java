@@ -13,7 +13,8 @@ class ThroughoutFaultsTest {
     /** A kept plan file with a sound season, from its "season" to the end of it. */
     private static String season() {
         String plan = new String(Resources.bytes("faulty-plans/references.json"), UTF_8);
-        return plan.substring(plan.indexOf('{', plan.indexOf("\"season\"")), plan.indexOf("\"making\"")).strip();
+        return plan.substring(plan.indexOf('{', plan.indexOf("\"season\"")), plan.indexOf("\"making\""))
+                .strip();
     }
 
     private static byte[] plan(String began, String plantings) {
@@ -61,7 +62,8 @@ class ThroughoutFaultsTest {
         assertThat(faults(plan(season(), plantings)))
                 .satisfiesExactlyInAnyOrder(
                         fault -> assertThat(fault)
-                                .startsWith("/throughout/plantings/1/number There is another planting with the number \"1\""),
+                                .startsWith(
+                                        "/throughout/plantings/1/number There is another planting with the number \"1\""),
                         fault -> assertThat(fault).startsWith("/throughout/plantings/1/bed There is no bed \"Long7\""),
                         fault -> assertThat(fault)
                                 .startsWith("/throughout/plantings/2/crop There is no crop \"sunflowers\""),
