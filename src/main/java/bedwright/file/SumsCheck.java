@@ -32,10 +32,10 @@ final class SumsCheck {
     /** Of one planting and of all. */
     private static final double MOST_CELLS = 20_000_000;
 
-    /** Hours of one planting, and of a season times the possible seasons. */
+    /** Hours of one planting, and of a season: a thousand possible ones have room. */
     private static final double MOST_HOURS_OF_ONE = 100_000;
 
-    private static final double MOST_HOURS = 1_000_000_000;
+    private static final double MOST_HOURS = 1_000_000;
     /** Of a season, and asked for in a week: 21 million of them have room in hundredths. */
     private static final double MOST_STEMS = 20_000_000;
     /** A sampled season's doubt goes no further than so many standard deviations: one in a thousand million does. */
@@ -146,9 +146,8 @@ final class SumsCheck {
                     .max()
                     .orElse(1);
         }
-        return possible.count() == 1
-                ? 1
-                : Math.exp(FURTHEST * possible.doubt().stems().of(crop.sureness("stems")));
+        // However many the file says, a plan may be made for several.
+        return Math.exp(FURTHEST * possible.doubt().stems().of(crop.sureness("stems")));
     }
 
     private void outlet(String path, Outlet outlet) {
@@ -230,9 +229,7 @@ final class SumsCheck {
                 "what hours are worth",
                 hours,
                 Math.max(labour.hiredRate(), labour.ownRate())));
-        int seasons =
-                Math.max(season.possible().count(), season.possible().given().size());
-        tooMuch("/labour", "work", hours * seasons, MOST_HOURS, "hours over its possible seasons together");
+        tooMuch("/labour", "work", hours, MOST_HOURS, "hours a season");
     }
 
     private void tooMuch(String path, String what, double size, double most, String unit) {

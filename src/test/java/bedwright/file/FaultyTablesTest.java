@@ -298,6 +298,20 @@ class FaultyTablesTest {
                 .containsExactly("Beds 2", "Beds 3", "Outlet weeks 3");
     }
 
+    /** A remark of the grower's own beside the table would be lost: it is told. An empty column is nobody's. */
+    @Test
+    void whatStandsUnderNoHeadIsTold() {
+        List<Grid> empty = TableEdit.edited(FARM, edit -> edit.addColumn("Outlets", 4, Cell.EMPTY));
+        List<Grid> remarked = TableEdit.edited(FARM, edit -> edit.addColumn("Outlets", 4, Cell.of("pays late")));
+
+        assertThat(SeasonTables.read(FARM, empty)).isEqualTo(SeasonTables.read(FARM, TableEdit.edited(FARM, edit -> {})));
+        FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, remarked));
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.row()).isEqualTo(4);
+            assertThat(fault.message()).contains("Nothing heads this column", "pays late", "Write its head");
+        });
+    }
+
     @Test
     void withoutTheNamesNoRowIsKnown() {
         List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeColumn("Crops", "name"));

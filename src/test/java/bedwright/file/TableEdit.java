@@ -90,6 +90,13 @@ final class TableEdit {
         rows(sheet).add(new ArrayList<>(rows(sheet).get(row(sheet, name) - 1)));
     }
 
+    /** Another column, without a head, that holds one cell. */
+    void addColumn(String sheet, int row, Cell cell) {
+        for (int r = 1; r <= rows(sheet).size(); r++) {
+            rows(sheet).get(r - 1).add(r == row ? cell : Cell.EMPTY);
+        }
+    }
+
     void removeRows(String sheet, String head, String name) {
         int column = column(sheet, head);
         rows(sheet).removeIf(row -> row.get(column).equals(Cell.of(name)));
