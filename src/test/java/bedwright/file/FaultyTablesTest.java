@@ -304,7 +304,8 @@ class FaultyTablesTest {
         List<Grid> empty = TableEdit.edited(FARM, edit -> edit.addColumn("Outlets", 4, Cell.EMPTY));
         List<Grid> remarked = TableEdit.edited(FARM, edit -> edit.addColumn("Outlets", 4, Cell.of("pays late")));
 
-        assertThat(SeasonTables.read(FARM, empty)).isEqualTo(SeasonTables.read(FARM, TableEdit.edited(FARM, edit -> {})));
+        assertThat(SeasonTables.read(FARM, empty))
+                .isEqualTo(SeasonTables.read(FARM, TableEdit.edited(FARM, edit -> {})));
         FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, remarked));
         assertThat(faulty.faults()).singleElement().satisfies(fault -> {
             assertThat(fault.row()).isEqualTo(4);
