@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import bedwright.season.Sampling;
+import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -259,5 +262,69 @@ class PossibleSeasonsTest {
         Given given = new Given();
         given.spring = LocalDate.of(2027, 5, 17);
         assertThat(only(farm, given).springFrost()).isZero();
+    }
+
+    @Test
+    void weeksWithABadSeedBedMayBeTheFirstAndTheLast() {
+        Given given = new Given();
+        LocalDate first = LocalDate.of(2027, 3, 1);
+        given.badSeedBeds = List.of(first.minusWeeks(1), first, first.plusWeeks(39), first.plusWeeks(40));
+        boolean[] bad = only(given).badSeedBed();
+        assertThat(IntStream.range(0, bad.length).filter(w -> bad[w])).containsExactly(0, 39);
+    }
+
+    @Test
+    void freshSeasonsHaveNumbersOfTheirOwnWhateverTheirCount() {
+        Season season = new Farm().season();
+        SeasonSampler sampler = new SeasonSampler(season, 7);
+
+        assertThat(PossibleSeasons.fresh(season, 2, 7))
+                .usingRecursiveComparison()
+                .isEqualTo(List.of(
+                        sampler.sample(PossibleSeasons.FIRST_FRESH), sampler.sample(PossibleSeasons.FIRST_FRESH + 1)));
+        assertThat(PossibleSeasons.fresh(season, 1, 7)).hasSize(1);
+        assertThatThrownBy(() -> PossibleSeasons.fresh(season, 0, 7)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static Season underWay(List<UnderWay.DaySeen> weather, List<Sampling.GivenGust> gusts) {
+        Farm farm = new Farm();
+        Given given = new Given();
+        given.warmer = 1.5;
+        given.gusts = List.of(
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 3), 10, 22),
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 5), 20, 23));
+        farm.given = List.of(given.season());
+        return farm.season().with(new UnderWay(LocalDate.of(2027, 3, 6), weather, gusts, List.of(), List.of(), 1));
+    }
+
+    @Test
+    void weatherSeenStandsInPlaceOfWhatWasDrawn() {
+        LocalDate first = LocalDate.of(2027, 3, 1);
+        Season season = underWay(
+                List.of(
+                        new UnderWay.DaySeen(first.minusDays(1), -9),
+                        new UnderWay.DaySeen(first, -2),
+                        new UnderWay.DaySeen(first.plusDays(279), 3),
+                        new UnderWay.DaySeen(first.plusDays(280), -9)),
+                List.of());
+
+        double[] deviation = PossibleSeasons.of(season).getFirst().deviation();
+        assertThat(deviation).hasSize(280);
+        assertThat(deviation[0]).isEqualTo(-2);
+        assertThat(deviation[279]).isEqualTo(3);
+        assertThat(Arrays.copyOfRange(deviation, 1, 279)).containsOnly(1.5);
+        assertThat(PossibleSeasons.sample(season, 1, 7).getFirst().deviation()[0]).isEqualTo(-2);
+    }
+
+    @Test
+    void gustsSeenBlowAloneOnTheirDays() {
+        List<Sampling.GivenGust> seen = List.of(
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 5), 90, 30),
+                new Sampling.GivenGust(LocalDate.of(2027, 3, 1), 180, 19));
+
+        assertThat(PossibleSeasons.of(underWay(List.of(), seen)).getFirst().gusts())
+                .containsExactly(new Gust(0, -1, 180, 19), new Gust(2, -1, 10, 22), new Gust(4, -1, 90, 30));
+        assertThat(PossibleSeasons.of(underWay(List.of(), List.of())).getFirst().gusts())
+                .containsExactly(new Gust(2, -1, 10, 22), new Gust(4, -1, 20, 23));
     }
 }
