@@ -313,7 +313,8 @@ class PossibleSeasonsTest {
         assertThat(deviation[0]).isEqualTo(-2);
         assertThat(deviation[279]).isEqualTo(3);
         assertThat(Arrays.copyOfRange(deviation, 1, 279)).containsOnly(1.5);
-        assertThat(PossibleSeasons.sample(season, 1, 7).getFirst().deviation()[0]).isEqualTo(-2);
+        assertThat(PossibleSeasons.sample(season, 1, 7).getFirst().deviation()[0])
+                .isEqualTo(-2);
     }
 
     @Test
