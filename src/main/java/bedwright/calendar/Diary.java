@@ -4,9 +4,11 @@ import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
 import bedwright.season.Crop;
 import bedwright.season.Hazard;
+import bedwright.season.Job;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
 import bedwright.season.Order;
+import bedwright.season.Past;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.Standing;
@@ -22,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The entries of a plan. A job lies on the first day of its week, for it has the week's time; an event on all days of
@@ -40,11 +43,15 @@ final class Diary {
         prospects = Prospects.of(season, List.of());
     }
 
-    /** All entries, by day. */
-    static List<Entry> of(Plan plan) {
+    /**
+     * All entries, by day.
+     *
+     * @param began the season as it began, which knows the events of the weeks that are over
+     */
+    static List<Entry> of(Plan plan, Season began) {
         Diary diary = new Diary(plan.season());
         plan.plantings().forEach(diary::planting);
-        plan.season().orders().stream().filter(Order::event).forEach(diary::event);
+        diary.events(began);
         diary.entries.sort(Comparator.comparing(Entry::from));
         return List.copyOf(diary.entries);
     }
@@ -72,11 +79,18 @@ final class Diary {
                 .orElseThrow();
         Prospect prospect = prospects.expect(planting);
         Map<Doing, Integer> times = new EnumMap<>(Doing.class);
+        Past past = standing == null ? null : standing.past();
+        LocalDate pulled = past == null ? null : past.pulled();
         int hardened = Math.floorDiv(prospect.groundDay(), 7) - method.hardeningWeeks();
-        if (method.start() == Method.Start.TRAY && method.hardeningWeeks() > 0 && isWithin(hardened)) {
+        if (method.start() == Method.Start.TRAY && method.hardeningWeeks() > 0 && isWithin(hardened) && (pulled == null || season.weekStart(hardened).isBefore(pulled))) {
             add(planting, Doing.HARDEN, 1, hardened, List.of(Say.whole(planting.plants()) + " plants, off the bench"));
         }
         for (Prospect.Task task : prospect.tasks()) {
+            boolean isTooLate =
+                    pulled != null && !season.weekStart(task.week()).isBefore(pulled) && task.job() != Job.CLEAR;
+            if (isTooLate) {
+                continue;
+            }
             Doing doing = Doing.of(task.job());
             int time = times.merge(doing, 1, Integer::sum);
             List<String> details = new ArrayList<>();
@@ -87,7 +101,7 @@ final class Diary {
             add(planting, doing, time, task.week(), details);
         }
         int cut = prospect.firstCut() == Prospect.NONE ? -1 : Math.floorDiv(prospect.firstCut(), 7);
-        if (isWithin(cut)) {
+        if (isWithin(cut) && (pulled == null || season.weekStart(cut).isBefore(pulled))) {
             firstStems(planting, crop, cut);
         }
     }
@@ -106,17 +120,44 @@ final class Diary {
         add(planting, Doing.FIRST_STEMS, 1, week, details);
     }
 
-    private void event(Order order) {
+    private void events(Season began) {
+        List<Order> before = began.orders().stream().filter(Order::event).toList();
+        List<Order> now = season.orders().stream().filter(Order::event).toList();
+        for (Order order : before) {
+            event(order, named(now, order.name()));
+        }
+        for (Order order : now) {
+            if (named(before, order.name()) == null) {
+                event(order, order);
+            }
+        }
+    }
+
+    private static @Nullable Order named(List<Order> orders, String name) {
+        return orders.stream()
+                .filter(order -> order.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static long asked(@Nullable Order order, LocalDate week) {
+        return order == null
+                ? 0
+                : order.asks().stream()
+                        .filter(ask ->
+                                !week.isBefore(ask.from()) && !week.isAfter(ask.to() == null ? ask.from() : ask.to()))
+                        .mapToLong(Order.Ask::bouquets)
+                        .sum();
+    }
+
+    /** @param left what is left of it to come; null if nothing is */
+    private void event(Order order, @Nullable Order left) {
         Subject subject = Subject.of(order);
         List<LocalDate> weeks = new ArrayList<>();
         List<Long> bouquets = new ArrayList<>();
         for (int w = 0; w < season.weeks(); w++) {
             LocalDate week = season.weekStart(w);
-            long asked = order.asks().stream()
-                    .filter(ask ->
-                            !week.isBefore(ask.from()) && !week.isAfter(ask.to() == null ? ask.from() : ask.to()))
-                    .mapToLong(Order.Ask::bouquets)
-                    .sum();
+            long asked = asked(w < season.firstWeek() ? order : left, week);
             if (asked > 0) {
                 weeks.add(week);
                 bouquets.add(asked);

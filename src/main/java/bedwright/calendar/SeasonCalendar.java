@@ -1,6 +1,7 @@
 package bedwright.calendar;
 
 import bedwright.season.Plan;
+import bedwright.season.Season;
 import java.io.Serial;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -79,9 +80,9 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
         return parts;
     }
 
-    private static Map<String, List<Entry>> parts(Plan plan, Split split) {
+    private static Map<String, List<Entry>> parts(Plan plan, Season began, Split split) {
         Map<String, List<Entry>> parts = empty(plan, split);
-        for (Entry entry : Diary.of(plan)) {
+        for (Entry entry : Diary.of(plan, began)) {
             String part = switch (split) {
                 case NONE -> "";
                 case BED -> entry.bed().isEmpty() ? Doing.EVENT.words() : entry.bed();
@@ -99,8 +100,17 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
      * @throws NotOurs if one of the former was not written by Bedwright
      */
     public static Map<String, SeasonCalendar> of(Plan plan, Split split, Map<String, String> former) {
+        return of(plan, plan.season(), split, former);
+    }
+
+    /**
+     * The same of a plan of what is left of a season: what is over stays in it as it was done.
+     *
+     * @param began the season as it began, whose events of weeks that are over count
+     */
+    public static Map<String, SeasonCalendar> of(Plan plan, Season began, Split split, Map<String, String> former) {
         Map<String, SeasonCalendar> calendars = new LinkedHashMap<>();
-        parts(plan, split).forEach((name, entries) -> {
+        parts(plan, began, split).forEach((name, entries) -> {
             String text = former.get(name);
             Published before;
             try {

@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Lists what has to be bought for a plan, by the date to order it: on the screen, and as a page to print in"
-                    + " buying.html beside the plan.",
+                    + " buying.html beside the plan. Where something was noted, or with --on, only what is still to be"
+                    + " sown and set is bought.",
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright buying plans/first-bed --have dill=200 --packet dill=500"
@@ -31,13 +32,16 @@ final class BuyingCommand implements Callable<Integer> {
     private PlanNamed named = new PlanNamed();
 
     @Mixin
+    private OnDay onDay = new OnDay();
+
+    @Mixin
     private BuyingOptions options = new BuyingOptions();
 
     @Override
     public Integer call() {
         options.mustBeInRange();
         PlanFolder plans = named.folder();
-        PlanAgain again = PlanAgain.read(plans);
+        PlanAgain again = onDay.again(plans);
         Buying buying = new Buying(again.sheet(), options.of(again.plan().season()));
         Path page = plans.writePage("buying.html", buying.html());
         PrintWriter out = spec.commandLine().getOut();

@@ -39,7 +39,8 @@ import picocli.CommandLine.Spec;
             "",
             "Written again, for a plan that has changed, it updates the entries that came before and cancels those that"
                     + " are gone: take in the new file over the old one. It knows them from the file that it replaces; if"
-                    + " the new plan lies in another folder, name the former file with --after."
+                    + " the new plan lies in another folder, name the former file with --after. What was noted counts: what"
+                    + " was done on another day, moved, lost or pulled changes its entries, and what follows from it."
         })
 final class CalendarCommand implements Callable<Integer> {
     private static final String ENDING = ".ics";
@@ -74,6 +75,9 @@ final class CalendarCommand implements Callable<Integer> {
                     + " replaced.")
     private @Nullable Path after;
 
+    @Mixin
+    private OnDay onDay = new OnDay();
+
     enum By {
         BED,
         JOB
@@ -82,7 +86,8 @@ final class CalendarCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PlanFolder plans = named.folder();
-        Plan plan = plans.read();
+        Plan kept = plans.read();
+        Plan plan = onDay.of(plans, kept).plan();
         SeasonCalendar.Split split = by == null
                 ? SeasonCalendar.Split.NONE
                 : by == By.BED ? SeasonCalendar.Split.BED : SeasonCalendar.Split.JOB;
@@ -96,7 +101,7 @@ final class CalendarCommand implements Callable<Integer> {
         Map<String, String> former = former(files, to);
         Map<String, SeasonCalendar> calendars;
         try {
-            calendars = SeasonCalendar.of(plan, split, former);
+            calendars = SeasonCalendar.of(plan, kept.began(), split, former);
         } catch (SeasonCalendar.NotOurs e) {
             throw new Refusal(
                     Exit.FAULTY_FILE,

@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Makes tags to print and cut out, for trays and for the stretches of beds: number, crop, method, date. They lie"
-                    + " in tags.html beside the plan.",
+                    + " in tags.html beside the plan. Where something was noted, or with --on, they are those of what"
+                    + " stands by then and is still to come.",
             "",
             "  target/bedwright plan problems/first-bed.json --time 5",
             "  target/bedwright tags plans/first-bed"
@@ -27,10 +28,13 @@ final class TagsCommand implements Callable<Integer> {
     @Mixin
     private PlanNamed named = new PlanNamed();
 
+    @Mixin
+    private OnDay onDay = new OnDay();
+
     @Override
     public Integer call() {
         PlanFolder plans = named.folder();
-        PlanAgain again = PlanAgain.read(plans);
+        PlanAgain again = onDay.again(plans);
         Tags tags = new Tags(again.sheet());
         Path page = plans.writePage("tags.html", tags.html());
         spec.commandLine()

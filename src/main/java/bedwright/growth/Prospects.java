@@ -6,6 +6,7 @@ import bedwright.season.Bed;
 import bedwright.season.Crop;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import java.time.LocalDate;
@@ -43,15 +44,25 @@ public final class Prospects {
     }
 
     /**
-     * What to expect of one lot of a planting that is kept in a plan of this season, or of a planting that stands. Of
-     * one whose stems are written out nothing is worked out.
+     * What to expect of one lot of a planting that is kept in a plan of this season, or of a planting that stands; if it
+     * is or was pulled before its end, up to then. Of one whose stems are written out nothing is worked out.
      *
      * @throws IllegalArgumentException if the season has no such planting; or its stems are written out
      */
     public Prospect expect(KeptPlanting kept) {
         Spot spot = spot(kept);
+        Standing standing = standing(kept);
+        Past past = standing == null ? null : standing.past();
+        LocalDate pulled = past != null && past.pulled() != null ? past.pulled() : kept.until();
         return expect(
-                crop(kept), spot.method(), kept.plants() / kept.lots(), spot.bed(), spot.sowWeek(), standing(kept), 0);
+                crop(kept),
+                spot.method(),
+                kept.plants() / kept.lots(),
+                spot.bed(),
+                spot.sowWeek(),
+                standing,
+                0,
+                pulled == null ? ProspectTable.TO_ITS_END : world.season.weekOf(pulled));
     }
 
     /**
@@ -143,10 +154,23 @@ public final class Prospects {
 
     private Prospect expect(
             int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing, int from) {
+        return expect(crop, method, plants, bed, sowWeek, standing, from, ProspectTable.TO_ITS_END);
+    }
+
+    private Prospect expect(
+            int crop,
+            int method,
+            int plants,
+            int bed,
+            int sowWeek,
+            @Nullable Standing standing,
+            int from,
+            int until) {
         Crop kind = world.season.crops().get(crop);
         Method way = kind.methods().get(method);
         Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));
-        Grown grown = Grown.of(world, crop, way, sowWeek, standing, place.warmth());
+        Grown whole = Grown.of(world, crop, way, sowWeek, standing, place.warmth());
+        Grown grown = until == ProspectTable.TO_ITS_END ? whole : whole.until(until);
         Needs needs = new Needs(world.season, kind, way, grown.calendar, plants, standing != null);
         List<Prospect.Surviving> surviving = new ArrayList<>();
         int[] firstCuts = new int[world.seasons.size()];

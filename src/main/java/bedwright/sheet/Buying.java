@@ -4,6 +4,7 @@ import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
 import bedwright.season.Hazard;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -74,11 +75,17 @@ public final class Buying {
         add(parts, "months", "By month", months());
         double extra =
                 outcome.stocks().stream().mapToLong(Outcome.StockUse::extra).sum();
-        List<String> first = List.of(
+        List<String> first = new ArrayList<>();
+        UnderWay underWay = season.underWay();
+        if (underWay != null) {
+            first.add("On " + say.date(underWay.on()) + ": for what is still to be sown and set. What was begun is not bought"
+                    + " again; of what was bought ahead tell what there is with --have.");
+        }
+        first.add(
                 "To buy for the plantings: " + money(list.cost()) + "; trays, nets and cover beyond what is owned: "
                         + money(Grains.toMoney(season, extra)
-                                * season.currency().smallest()) + ".",
-                "The plan itself reckons " + money(list.planned())
+                                * season.currency().smallest()) + ".");
+        first.add("The plan itself reckons " + money(list.planned())
                         + " for what is sown and set, without margin, packets and" + " stock, and " + money(list.wear())
                         + " for the wear of nets and cover.");
         List<String> last = List.of(
@@ -103,7 +110,7 @@ public final class Buying {
         List<List<String>> rows = new ArrayList<>();
         for (BuyingList.Plants line : list.plants()) {
             rows.add(List.of(
-                    say.shortDate(line.by()),
+                    line.isDue() ? "at once" : say.shortDate(line.by()),
                     line.need().crop(),
                     line.need().what().words(),
                     Say.whole(line.need().amount()),

@@ -3,6 +3,7 @@ package bedwright.sheet;
 import bedwright.plan.Grains;
 import bedwright.plan.Outcome;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,6 +32,7 @@ record BuyingList(List<Plants> plants, List<Thing> things, long planned, long we
      * @param packets how many packets; 0 if their size is not known
      * @param packet how many are in one; null if that is not known
      * @param by day to order it by
+     * @param isDue whether that is over, so that it is wanted at once
      */
     record Plants(
             BuyingNeeds.Need need,
@@ -39,7 +41,8 @@ record BuyingList(List<Plants> plants, List<Thing> things, long planned, long we
             long bought,
             long packets,
             @Nullable Integer packet,
-            LocalDate by) {
+            LocalDate by,
+            boolean isDue) {
         /** What is bought, at the plan's price for each, in the smallest unit of the currency. */
         double cost() {
             return need.amount() == 0 ? 0 : (double) need.cost() * bought / need.amount();
@@ -101,6 +104,9 @@ record BuyingList(List<Plants> plants, List<Thing> things, long planned, long we
                 case PLUGS -> wishes.plugWeeks();
                 case TUBERS -> wishes.tuberWeeks();
             };
+            LocalDate by = season.weekStart(need.firstWeek() - ahead);
+            UnderWay underWay = season.underWay();
+            boolean isDue = underWay != null && by.isBefore(underWay.on());
             lines.add(new Plants(
                     need,
                     wanted,
@@ -108,7 +114,8 @@ record BuyingList(List<Plants> plants, List<Thing> things, long planned, long we
                     size == null ? open : packets * size,
                     packets,
                     size,
-                    season.weekStart(need.firstWeek() - ahead)));
+                    underWay != null && isDue ? underWay.on() : by,
+                    isDue));
         }
         lines.sort(Comparator.comparing(Plants::by)
                 .thenComparing(line -> line.need().crop())

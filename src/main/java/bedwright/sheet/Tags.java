@@ -5,6 +5,7 @@ import bedwright.season.Season;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,13 +36,14 @@ public final class Tags {
         Say say = new Say(season);
         List<Shown> plantings = new ArrayList<>(Shown.of(facts));
         Whereabouts where = Whereabouts.of(season, plantings);
+        plantings.removeIf(planting -> isGone(season, planting));
         plantings.stream()
                 .filter(planting -> planting.trayFrom() < planting.trayTo())
                 .sorted(Comparator.comparingInt(Shown::trayFrom).thenComparingInt(Shown::number))
                 .forEach(planting -> trays.add(tag(
                         planting,
                         List.of(
-                                "Sown " + say.week(planting.trayFrom()) + ", " + Say.whole(planting.cells()) + " cells",
+                                "Sown " + say.date(planting.kept().sown()) + ", " + Say.whole(planting.cells()) + " cells",
                                 "To " + planting.kept().bed() + " " + say.week(planting.heldFrom())))));
         plantings.stream()
                 .sorted(Comparator.comparingInt(Shown::heldFrom).thenComparingInt(Shown::number))
@@ -54,6 +56,11 @@ public final class Tags {
                 });
     }
 
+    private static boolean isGone(Season season, Shown planting) {
+        Integer standing = planting.kept().standing();
+        return standing != null && season.standing().get(standing - 1).isPulled();
+    }
+
     private static Tag tag(Shown planting, List<String> lines) {
         return new Tag(planting.number(), planting.name(), planting.kept().method(), lines);
     }
@@ -62,9 +69,10 @@ public final class Tags {
         if (planting.isWritten()) {
             return "Stands";
         }
-        String date = planting.method().start() == Method.Start.TRAY
-                ? say.week(planting.heldFrom())
-                : say.date(planting.kept().sown());
+        LocalDate out = planting.kept().out();
+        String date = planting.method().start() != Method.Start.TRAY
+                ? say.date(planting.kept().sown())
+                : out == null ? say.week(planting.heldFrom()) : say.date(out);
         return switch (planting.method().start()) {
             case SOWN -> "Sown " + date;
             case TRAY -> "Planted out " + date;

@@ -160,7 +160,7 @@ final class Begun {
             pulled = until.plusDays(6);
         }
         if (pulled == null && told.left <= 0) {
-            pulled = told.counted == null ? on : told.counted;
+            pulled = told.gone == null ? on : told.gone;
         }
         boolean isInTray = isTray && out != null && !out.isBefore(on) && pulled == null;
         int week = Math.floorDiv(whole.dayOf(told.sown), 7);

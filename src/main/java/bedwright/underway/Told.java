@@ -44,6 +44,10 @@ final class Told {
     @Nullable
     LocalDate pulled;
 
+    /** Day on which the last of it was lost, or counted as gone. */
+    @Nullable
+    LocalDate gone;
+
     final List<Past.StageSeen> stages = new ArrayList<>();
     final List<CutNoted> cuts = new ArrayList<>();
     /** Share of the plants lost by the last note of a loss. */
@@ -94,6 +98,7 @@ final class Told {
         if (count != null && count.isBefore(sown)) {
             counted = null;
             left = 1;
+            gone = null;
         }
     }
 
@@ -144,6 +149,7 @@ final class Told {
     private void count(LocalDate on, Amount stands) {
         counted = on;
         left = Math.min(1, share(stands, 1));
+        gone = left > 0 ? null : on;
         alive = left > 0 ? on : alive;
     }
 
@@ -157,6 +163,7 @@ final class Told {
     private void lose(LocalDate on, Note.Lost lost) {
         lastLost = Math.min(left, share(lost.lost(), left));
         left -= lastLost;
+        gone = left > 0 ? gone : gone == null ? on : gone;
         switch (lost.cause()) {
             case WIND -> storms = on;
             case PEST -> pests = on;

@@ -80,7 +80,7 @@ class SeasonCalendarTest {
         assertThat(Readers.biweekly(text)).isEqualTo(one);
         assertThat(one.values().stream().map(SeasonCalendarTest::said))
                 .containsExactlyElementsOf(
-                        Diary.of(plan).stream().map(SeasonCalendarTest::said).toList());
+                        Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList());
     }
 
     private static String said(Readers.Read read) {
@@ -98,7 +98,7 @@ class SeasonCalendarTest {
         String text = calendar(plan).text();
 
         List<String> said =
-                Diary.of(plan).stream().map(SeasonCalendarTest::said).toList();
+                Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList();
         assertThat(said)
                 .anyMatch(s -> s.contains(ODD))
                 .anyMatch(s -> s.contains("🎉"))
@@ -234,7 +234,7 @@ class SeasonCalendarTest {
             assertThat(program.values().stream()
                             .filter(read -> !read.cancelled())
                             .map(SeasonCalendarTest::said))
-                    .containsExactlyInAnyOrderElementsOf(Diary.of(plan).stream()
+                    .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season()).stream()
                             .map(SeasonCalendarTest::said)
                             .toList());
             plan = with(FIRST, all -> changed(all, random));
@@ -286,7 +286,7 @@ class SeasonCalendarTest {
         });
         assertThat(said)
                 .containsExactlyInAnyOrderElementsOf(
-                        Diary.of(plan).stream().map(SeasonCalendarTest::said).toList());
+                        Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList());
         assertThat(uids).doesNotHaveDuplicates();
     }
 
@@ -294,10 +294,10 @@ class SeasonCalendarTest {
     void lengthsAreSaidAsTheSeasonFileHasThem() {
         Plan feet = new Plan(1, FIRST.season().with(Units.FEET), FIRST.making(), FIRST.score(), FIRST.plantings());
 
-        assertThat(Diary.of(feet).stream().map(SeasonCalendarTest::said))
+        assertThat(Diary.of(feet, feet.season()).stream().map(SeasonCalendarTest::said))
                 .anyMatch(s -> s.contains(" ft of bed") && s.contains(" in apart"))
                 .noneMatch(s -> s.contains(" m of ") || s.contains(" cm "));
-        assertThat(Diary.of(FIRST).stream().map(SeasonCalendarTest::said))
+        assertThat(Diary.of(FIRST, FIRST.season()).stream().map(SeasonCalendarTest::said))
                 .anyMatch(s -> s.contains(" m of bed") && s.contains(" cm apart"));
     }
 
