@@ -82,7 +82,10 @@ final class Diary {
         Past past = standing == null ? null : standing.past();
         LocalDate pulled = past == null ? null : past.pulled();
         int hardened = Math.floorDiv(prospect.groundDay(), 7) - method.hardeningWeeks();
-        if (method.start() == Method.Start.TRAY && method.hardeningWeeks() > 0 && isWithin(hardened) && (pulled == null || season.weekStart(hardened).isBefore(pulled))) {
+        if (method.start() == Method.Start.TRAY
+                && method.hardeningWeeks() > 0
+                && isWithin(hardened)
+                && (pulled == null || season.weekStart(hardened).isBefore(pulled))) {
             add(planting, Doing.HARDEN, 1, hardened, List.of(Say.whole(planting.plants()) + " plants, off the bench"));
         }
         for (Prospect.Task task : prospect.tasks()) {

@@ -39,9 +39,7 @@ final class OnDay {
     PlanAgain again(PlanFolder plans) {
         Plan plan = plans.read();
         PlanNow now = of(plans, plan);
-        return now.on() == null
-                ? PlanAgain.read(plans, plan, OnDay::facts)
-                : PlanAgain.of(now.plan(), OnDay::facts);
+        return now.on() == null ? PlanAgain.read(plans, plan, OnDay::facts) : PlanAgain.of(now.plan(), OnDay::facts);
     }
 
     private static PlanFacts facts(Plan plan) {

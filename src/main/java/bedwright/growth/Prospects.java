@@ -158,14 +158,7 @@ public final class Prospects {
     }
 
     private Prospect expect(
-            int crop,
-            int method,
-            int plants,
-            int bed,
-            int sowWeek,
-            @Nullable Standing standing,
-            int from,
-            int until) {
+            int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing, int from, int until) {
         Crop kind = world.season.crops().get(crop);
         Method way = kind.methods().get(method);
         Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));

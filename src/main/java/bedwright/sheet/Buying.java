@@ -78,16 +78,15 @@ public final class Buying {
         List<String> first = new ArrayList<>();
         UnderWay underWay = season.underWay();
         if (underWay != null) {
-            first.add("On " + say.date(underWay.on()) + ": for what is still to be sown and set. What was begun is not bought"
+            first.add("On " + say.date(underWay.on())
+                    + ": for what is still to be sown and set. What was begun is not bought"
                     + " again; of what was bought ahead tell what there is with --have.");
         }
-        first.add(
-                "To buy for the plantings: " + money(list.cost()) + "; trays, nets and cover beyond what is owned: "
-                        + money(Grains.toMoney(season, extra)
-                                * season.currency().smallest()) + ".");
+        first.add("To buy for the plantings: " + money(list.cost()) + "; trays, nets and cover beyond what is owned: "
+                + money(Grains.toMoney(season, extra) * season.currency().smallest()) + ".");
         first.add("The plan itself reckons " + money(list.planned())
-                        + " for what is sown and set, without margin, packets and" + " stock, and " + money(list.wear())
-                        + " for the wear of nets and cover.");
+                + " for what is sown and set, without margin, packets and" + " stock, and " + money(list.wear())
+                + " for the wear of nets and cover.");
         List<String> last = List.of(
                 "Order by: " + wishes.seedWeeks() + " weeks before the first use for seed, " + wishes.plugWeeks()
                         + " for plugs, " + wishes.tuberWeeks()

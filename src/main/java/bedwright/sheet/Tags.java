@@ -43,7 +43,8 @@ public final class Tags {
                 .forEach(planting -> trays.add(tag(
                         planting,
                         List.of(
-                                "Sown " + say.date(planting.kept().sown()) + ", " + Say.whole(planting.cells()) + " cells",
+                                "Sown " + say.date(planting.kept().sown()) + ", " + Say.whole(planting.cells())
+                                        + " cells",
                                 "To " + planting.kept().bed() + " " + say.week(planting.heldFrom())))));
         plantings.stream()
                 .sorted(Comparator.comparingInt(Shown::heldFrom).thenComparingInt(Shown::number))

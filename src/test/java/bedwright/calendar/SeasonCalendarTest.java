@@ -79,8 +79,9 @@ class SeasonCalendarTest {
         Map<String, Readers.Read> one = Readers.ical4j(text);
         assertThat(Readers.biweekly(text)).isEqualTo(one);
         assertThat(one.values().stream().map(SeasonCalendarTest::said))
-                .containsExactlyElementsOf(
-                        Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList());
+                .containsExactlyElementsOf(Diary.of(plan, plan.season()).stream()
+                        .map(SeasonCalendarTest::said)
+                        .toList());
     }
 
     private static String said(Readers.Read read) {
@@ -97,8 +98,9 @@ class SeasonCalendarTest {
 
         String text = calendar(plan).text();
 
-        List<String> said =
-                Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList();
+        List<String> said = Diary.of(plan, plan.season()).stream()
+                .map(SeasonCalendarTest::said)
+                .toList();
         assertThat(said)
                 .anyMatch(s -> s.contains(ODD))
                 .anyMatch(s -> s.contains("🎉"))
@@ -285,8 +287,9 @@ class SeasonCalendarTest {
             uids.addAll(entries.keySet());
         });
         assertThat(said)
-                .containsExactlyInAnyOrderElementsOf(
-                        Diary.of(plan, plan.season()).stream().map(SeasonCalendarTest::said).toList());
+                .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season()).stream()
+                        .map(SeasonCalendarTest::said)
+                        .toList());
         assertThat(uids).doesNotHaveDuplicates();
     }
 

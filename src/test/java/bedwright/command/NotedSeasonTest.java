@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -135,7 +136,9 @@ class NotedSeasonTest {
 
         String html = tags(moved.sown().plusDays(1));
         int at = html.indexOf("<p class=\"number\">" + moved.number() + "</p>");
-        assertThat(html.substring(at, html.indexOf("</li>", at))).contains("Open bed").doesNotContain("Fence bed");
+        assertThat(html.substring(at, html.indexOf("</li>", at)))
+                .contains("Open bed")
+                .doesNotContain("Fence bed");
     }
 
     @Test
@@ -150,8 +153,7 @@ class NotedSeasonTest {
         for (Map.Entry<String, Event> entry : before.entrySet()) {
             Event was = entry.getValue();
             if (was.summary().startsWith("Sow ") && was.summary().contains(numbered(moved))) {
-                Event now = after.get(entry.getKey());
-                assertThat(now).isNotNull();
+                Event now = Objects.requireNonNull(after.get(entry.getKey()));
                 assertThat(now.starts()).isNotEqualTo(was.starts());
                 assertThat(now.sequence()).isEqualTo(was.sequence() + 1);
                 assertThat(now.isCancelled()).isFalse();
@@ -177,7 +179,7 @@ class NotedSeasonTest {
             if (!was.summary().contains(numbered(lost))) {
                 continue;
             }
-            Event now = after.get(entry.getKey());
+            Event now = Objects.requireNonNull(after.get(entry.getKey()));
             boolean isDone = LocalDate.parse(was.starts(), java.time.format.DateTimeFormatter.BASIC_ISO_DATE)
                     .isBefore(on);
             assertThat(now.isCancelled() && isDone).as(was.summary()).isFalse();
@@ -200,8 +202,9 @@ class NotedSeasonTest {
 
         before.forEach((uid, was) -> {
             if (was.summary().contains(numbered(left))) {
-                assertThat(after.get(uid).isCancelled()).as(was.summary()).isTrue();
-                assertThat(after.get(uid).sequence()).isEqualTo(was.sequence() + 1);
+                Event now = Objects.requireNonNull(after.get(uid));
+                assertThat(now.isCancelled()).as(was.summary()).isTrue();
+                assertThat(now.sequence()).isEqualTo(was.sequence() + 1);
             }
         });
     }
