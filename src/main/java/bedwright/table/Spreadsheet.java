@@ -26,6 +26,12 @@ import org.jspecify.annotations.Nullable;
 public final class Spreadsheet {
     private static final double WIDEST = 40;
     private static final double NARROWEST = 7;
+    /** Height of a line, points. */
+    private static final double A_LINE = 15;
+    /** How much broader bold letters are than those that widths are counted in. */
+    private static final double BOLD = 1.15;
+    /** So many columns can be read on a page across. */
+    private static final int ON_A_PAGE = 16;
     private static final int LOOKED_AT = 200;
     /** Digits beyond which a number is none that anybody wrote. */
     private static final int LONGEST = 400;
@@ -56,17 +62,48 @@ public final class Spreadsheet {
     }
 
     private static void write(Grid grid, Worksheet sheet) {
+        int lines = 1;
         for (int c = 0; c < grid.heads().size(); c++) {
             write(sheet, 0, c, grid.heads().get(c));
             sheet.style(0, c).bold().wrapText(true).verticalAlignment("top").set();
-            sheet.width(c, width(grid, c));
+            double width = width(grid, c);
+            sheet.width(c, width);
+            lines = Math.max(lines, lines(letters(grid.heads().get(c)), width));
         }
+        // Office programs do not make the row of heads higher by themselves.
+        sheet.rowHeight(0, A_LINE * lines);
         for (Grid.Row row : grid.rows()) {
             for (int c = 0; c < row.cells().size(); c++) {
                 write(sheet, row.number() - 1, c, row.cells().get(c));
             }
         }
-        sheet.freezePane(0, 1);
+        int fixed = grid.heads().size() > 1 ? 1 : 0;
+        sheet.freezePane(fixed, 1);
+        sheet.pageOrientation("landscape");
+        sheet.repeatRows(0);
+        if (grid.heads().size() <= ON_A_PAGE) {
+            sheet.setFitToPage(true);
+            sheet.fitToWidth((short) 1);
+            sheet.fitToHeight((short) 0);
+        } else {
+            sheet.repeatCols(0);
+        }
+    }
+
+    /** Lines that a head takes, broken between words; its letters are bold. */
+    private static int lines(String head, double width) {
+        int lines = 1;
+        double taken = 0;
+        for (String word : head.split(" ")) {
+            double needs = word.length() * BOLD;
+            if (taken > 0 && taken + 1 + needs > width) {
+                lines++;
+                taken = needs;
+            } else {
+                taken += (taken > 0 ? 1 : 0) + needs;
+            }
+        }
+        return lines;
     }
 
     private static void write(Worksheet sheet, int row, int column, Cell cell) {
@@ -92,7 +129,7 @@ public final class Spreadsheet {
                 grid.rows().subList(0, Math.min(LOOKED_AT, grid.rows().size()))) {
             longest = Math.max(longest, letters(row.cell(column)).length());
         }
-        return Math.clamp(longest + 2, NARROWEST, grid.heads().size() == 1 ? 3 * WIDEST : WIDEST);
+        return Math.clamp(BOLD * longest + 2, NARROWEST, grid.heads().size() == 1 ? 3 * WIDEST : WIDEST);
     }
 
     private static String letters(Cell cell) {

@@ -205,6 +205,15 @@ class TableFilesTest {
                 .isEqualTo(new Cell.Broken("=1+1"));
     }
 
+    /** Office programs show a row of heads no higher than the file says, and cut off what is broken into more lines. */
+    @Test
+    void theRowOfHeadsIsAsHighAsItsLines() throws IOException {
+        Grid grid = Grid.of("One", List.of("stems year ten years", "n"), List.of(List.of(Cell.of("1"), Cell.of("2"))));
+
+        assertThat(parts(Spreadsheet.bytes(List.of(grid), List.of())).get("xl/worksheets/sheet1.xml"))
+                .containsPattern("<row r=\"1\"[^>]* ht=\"60(\\.0)?\"");
+    }
+
     /** The archive holds the time of its making; its parts do, too, but for the one that says so. */
     @Test
     void theSameTablesMakeTheSameWorkbook() throws IOException {
