@@ -32,13 +32,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class Diary {
     private final Season season;
+    private final Map<Integer, LocalDate> gone;
     private final Prospects prospects;
     private final List<Entry> entries = new ArrayList<>();
     private final Map<Integer, Subject> subjects = new HashMap<>();
     private final Map<Subject, Integer> twins = new HashMap<>();
 
-    private Diary(Season season) {
+    private Diary(Season season, Map<Integer, LocalDate> gone) {
         this.season = season;
+        this.gone = gone;
         // The calendar is the normal season's: no possible seasons are needed.
         prospects = Prospects.of(season, List.of());
     }
@@ -47,9 +49,10 @@ final class Diary {
      * All entries, by day.
      *
      * @param began the season as it began, which knows the events of the weeks that are over
+     * @param gone days on which plantings were pulled or the last of them was lost, by number
      */
-    static List<Entry> of(Plan plan, Season began) {
-        Diary diary = new Diary(plan.season());
+    static List<Entry> of(Plan plan, Season began, Map<Integer, LocalDate> gone) {
+        Diary diary = new Diary(plan.season(), gone);
         plan.plantings().forEach(diary::planting);
         diary.events(began);
         diary.entries.sort(Comparator.comparing(Entry::from));
@@ -80,7 +83,8 @@ final class Diary {
         Prospect prospect = prospects.expect(planting);
         Map<Doing, Integer> times = new EnumMap<>(Doing.class);
         Past past = standing == null ? null : standing.past();
-        LocalDate pulled = past == null ? null : past.pulled();
+        LocalDate told = gone.get(planting.number());
+        LocalDate pulled = told != null ? told : past == null ? null : past.pulled();
         int hardened = Math.floorDiv(prospect.groundDay(), 7) - method.hardeningWeeks();
         if (method.start() == Method.Start.TRAY
                 && method.hardeningWeeks() > 0
@@ -101,7 +105,7 @@ final class Diary {
                     + hours(planting.lots() * task.minutes() + task.setUp()));
             details.add("Way of growing: " + method.name());
             details.addAll(cautions(doing, crop));
-            add(planting, doing, time, task.week(), details);
+            add(planting, doing, time, task.job() == Job.CLEAR && told != null ? season.weekOf(told) : task.week(), details);
         }
         int cut = prospect.firstCut() == Prospect.NONE ? -1 : Math.floorDiv(prospect.firstCut(), 7);
         if (isWithin(cut) && (pulled == null || season.weekStart(cut).isBefore(pulled))) {

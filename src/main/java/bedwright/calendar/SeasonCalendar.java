@@ -80,9 +80,10 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
         return parts;
     }
 
-    private static Map<String, List<Entry>> parts(Plan plan, Season began, Split split) {
+    private static Map<String, List<Entry>> parts(
+            Plan plan, Season began, Map<Integer, LocalDate> gone, Split split) {
         Map<String, List<Entry>> parts = empty(plan, split);
-        for (Entry entry : Diary.of(plan, began)) {
+        for (Entry entry : Diary.of(plan, began, gone)) {
             String part = switch (split) {
                 case NONE -> "";
                 case BED -> entry.bed().isEmpty() ? Doing.EVENT.words() : entry.bed();
@@ -100,17 +101,23 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
      * @throws NotOurs if one of the former was not written by Bedwright
      */
     public static Map<String, SeasonCalendar> of(Plan plan, Split split, Map<String, String> former) {
-        return of(plan, plan.season(), split, former);
+        return of(plan, plan.season(), Map.of(), split, former);
     }
 
     /**
      * The same of a plan of what is left of a season: what is over stays in it as it was done.
      *
      * @param began the season as it began, whose events of weeks that are over count
+     * @param gone days on which plantings were pulled or the last of them was lost, by number
      */
-    public static Map<String, SeasonCalendar> of(Plan plan, Season began, Split split, Map<String, String> former) {
+    public static Map<String, SeasonCalendar> of(
+            Plan plan,
+            Season began,
+            Map<Integer, LocalDate> gone,
+            Split split,
+            Map<String, String> former) {
         Map<String, SeasonCalendar> calendars = new LinkedHashMap<>();
-        parts(plan, began, split).forEach((name, entries) -> {
+        parts(plan, began, gone, split).forEach((name, entries) -> {
             String text = former.get(name);
             Published before;
             try {

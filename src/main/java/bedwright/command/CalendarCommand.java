@@ -87,7 +87,8 @@ final class CalendarCommand implements Callable<Integer> {
     public Integer call() {
         PlanFolder plans = named.folder();
         Plan kept = plans.read();
-        Plan plan = onDay.of(plans, kept).plan();
+        PlanNow now = onDay.of(plans, kept);
+        Plan plan = now.plan();
         SeasonCalendar.Split split = by == null
                 ? SeasonCalendar.Split.NONE
                 : by == By.BED ? SeasonCalendar.Split.BED : SeasonCalendar.Split.JOB;
@@ -101,7 +102,7 @@ final class CalendarCommand implements Callable<Integer> {
         Map<String, String> former = former(files, to);
         Map<String, SeasonCalendar> calendars;
         try {
-            calendars = SeasonCalendar.of(plan, kept.began(), split, former);
+            calendars = SeasonCalendar.of(plan, kept.began(), now.gone(), split, former);
         } catch (SeasonCalendar.NotOurs e) {
             throw new Refusal(
                     Exit.FAULTY_FILE,

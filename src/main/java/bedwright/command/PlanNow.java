@@ -7,9 +7,12 @@ import bedwright.plan.InForce;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.UnderWay;
+import bedwright.underway.PlantingState;
 import bedwright.underway.Remaining;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,9 +23,11 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param plan the plan with its season
  * @param log what was noted
  * @param on the day, or null if the season is looked at as it was planned
+ * @param gone days on which plantings were pulled or the last of them was lost, by number
  * @param undecided notes of orders that are asked for and held for those who asked
  */
-record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> undecided) {
+record PlanNow(
+        Plan plan, SeasonLog log, @Nullable LocalDate on, Map<Integer, LocalDate> gone, List<Entry> undecided) {
 
     /**
      * The plan in a folder. Without a day and without notes it is as it was made; with notes the day left out is today, or
@@ -38,7 +43,7 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
     /** The same of a plan and its notes that were read already. */
     static PlanNow of(Plan plan, SeasonLog log, @Nullable String said, CommandSpec spec) {
         if (said == null && log.inForce().isEmpty()) {
-            return new PlanNow(plan, log, null, List.of());
+            return new PlanNow(plan, log, null, Map.of(), List.of());
         }
         return on(plan, log, said == null ? today(plan.season(), log) : SofarCommand.day(plan.season(), said, spec));
     }
@@ -48,11 +53,19 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, List<Entry> und
         Remaining left = Remaining.holding(plan, log, day);
         Season season = InForce.facts(left.season(), PossibleSeasons.of(left.season()), false)
                 .season();
+        Map<Integer, LocalDate> gone = new HashMap<>();
+        for (PlantingState state : left.states()) {
+            LocalDate last = state.gone();
+            if (last != null) {
+                gone.put(state.number(), last);
+            }
+        }
         UnderWay underWay = Objects.requireNonNull(season.underWay());
         return new PlanNow(
                 new Plan(plan.version(), season, plan.making(), plan.score(), underWay.inForce()),
                 log,
                 day,
+                gone,
                 left.undecided());
     }
 

@@ -160,7 +160,7 @@ final class Begun {
             pulled = until.plusDays(6);
         }
         if (pulled == null && told.left <= 0) {
-            pulled = told.gone == null ? on : told.gone;
+            pulled = told.counted == null ? on : told.counted;
         }
         boolean isInTray = isTray && out != null && !out.isBefore(on) && pulled == null;
         int week = Math.floorDiv(whole.dayOf(told.sown), 7);
@@ -295,6 +295,15 @@ final class Begun {
             double factor) {
         int cut = told.cuts.stream().mapToInt(Told.CutNoted::stems).sum();
         return new PlantingState(
-                planted.kept(), stage, now, told.plants, told.left, told.counted != null, cut, factor, expected);
+                planted.kept(),
+                stage,
+                now,
+                told.plants,
+                told.left,
+                told.counted != null,
+                cut,
+                factor,
+                expected,
+                told.pulled == null ? told.gone : told.pulled);
     }
 }

@@ -79,7 +79,7 @@ class SeasonCalendarTest {
         Map<String, Readers.Read> one = Readers.ical4j(text);
         assertThat(Readers.biweekly(text)).isEqualTo(one);
         assertThat(one.values().stream().map(SeasonCalendarTest::said))
-                .containsExactlyElementsOf(Diary.of(plan, plan.season()).stream()
+                .containsExactlyElementsOf(Diary.of(plan, plan.season(), Map.of()).stream()
                         .map(SeasonCalendarTest::said)
                         .toList());
     }
@@ -98,7 +98,7 @@ class SeasonCalendarTest {
 
         String text = calendar(plan).text();
 
-        List<String> said = Diary.of(plan, plan.season()).stream()
+        List<String> said = Diary.of(plan, plan.season(), Map.of()).stream()
                 .map(SeasonCalendarTest::said)
                 .toList();
         assertThat(said)
@@ -236,7 +236,7 @@ class SeasonCalendarTest {
             assertThat(program.values().stream()
                             .filter(read -> !read.cancelled())
                             .map(SeasonCalendarTest::said))
-                    .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season()).stream()
+                    .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season(), Map.of()).stream()
                             .map(SeasonCalendarTest::said)
                             .toList());
             plan = with(FIRST, all -> changed(all, random));
@@ -287,7 +287,7 @@ class SeasonCalendarTest {
             uids.addAll(entries.keySet());
         });
         assertThat(said)
-                .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season()).stream()
+                .containsExactlyInAnyOrderElementsOf(Diary.of(plan, plan.season(), Map.of()).stream()
                         .map(SeasonCalendarTest::said)
                         .toList());
         assertThat(uids).doesNotHaveDuplicates();
@@ -297,10 +297,10 @@ class SeasonCalendarTest {
     void lengthsAreSaidAsTheSeasonFileHasThem() {
         Plan feet = new Plan(1, FIRST.season().with(Units.FEET), FIRST.making(), FIRST.score(), FIRST.plantings());
 
-        assertThat(Diary.of(feet, feet.season()).stream().map(SeasonCalendarTest::said))
+        assertThat(Diary.of(feet, feet.season(), Map.of()).stream().map(SeasonCalendarTest::said))
                 .anyMatch(s -> s.contains(" ft of bed") && s.contains(" in apart"))
                 .noneMatch(s -> s.contains(" m of ") || s.contains(" cm "));
-        assertThat(Diary.of(FIRST, FIRST.season()).stream().map(SeasonCalendarTest::said))
+        assertThat(Diary.of(FIRST, FIRST.season(), Map.of()).stream().map(SeasonCalendarTest::said))
                 .anyMatch(s -> s.contains(" m of bed") && s.contains(" cm apart"));
     }
 
