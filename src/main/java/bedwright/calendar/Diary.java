@@ -105,7 +105,12 @@ final class Diary {
                     + hours(planting.lots() * task.minutes() + task.setUp()));
             details.add("Way of growing: " + method.name());
             details.addAll(cautions(doing, crop));
-            add(planting, doing, time, task.job() == Job.CLEAR && told != null ? season.weekOf(told) : task.week(), details);
+            add(
+                    planting,
+                    doing,
+                    time,
+                    task.job() == Job.CLEAR && told != null ? season.weekOf(told) : task.week(),
+                    details);
         }
         int cut = prospect.firstCut() == Prospect.NONE ? -1 : Math.floorDiv(prospect.firstCut(), 7);
         if (isWithin(cut) && (pulled == null || season.weekStart(cut).isBefore(pulled))) {

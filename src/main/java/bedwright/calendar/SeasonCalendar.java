@@ -80,8 +80,7 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
         return parts;
     }
 
-    private static Map<String, List<Entry>> parts(
-            Plan plan, Season began, Map<Integer, LocalDate> gone, Split split) {
+    private static Map<String, List<Entry>> parts(Plan plan, Season began, Map<Integer, LocalDate> gone, Split split) {
         Map<String, List<Entry>> parts = empty(plan, split);
         for (Entry entry : Diary.of(plan, began, gone)) {
             String part = switch (split) {
@@ -111,11 +110,7 @@ public record SeasonCalendar(String text, int fresh, int changed, int same, int 
      * @param gone days on which plantings were pulled or the last of them was lost, by number
      */
     public static Map<String, SeasonCalendar> of(
-            Plan plan,
-            Season began,
-            Map<Integer, LocalDate> gone,
-            Split split,
-            Map<String, String> former) {
+            Plan plan, Season began, Map<Integer, LocalDate> gone, Split split, Map<String, String> former) {
         Map<String, SeasonCalendar> calendars = new LinkedHashMap<>();
         parts(plan, began, gone, split).forEach((name, entries) -> {
             String text = former.get(name);

@@ -26,8 +26,7 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param gone days on which plantings were pulled or the last of them was lost, by number
  * @param undecided notes of orders that are asked for and held for those who asked
  */
-record PlanNow(
-        Plan plan, SeasonLog log, @Nullable LocalDate on, Map<Integer, LocalDate> gone, List<Entry> undecided) {
+record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, Map<Integer, LocalDate> gone, List<Entry> undecided) {
 
     /**
      * The plan in a folder. Without a day and without notes it is as it was made; with notes the day left out is today, or

@@ -32,6 +32,7 @@ public final class Spreadsheet {
     private static final double BOLD = 1.15;
     /** So many columns can be read on a page across. */
     private static final int ON_A_PAGE = 16;
+
     private static final int LOOKED_AT = 200;
     /** Digits beyond which a number is none that anybody wrote. */
     private static final int LONGEST = 400;
