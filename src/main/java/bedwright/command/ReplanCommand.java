@@ -200,6 +200,7 @@ final class ReplanCommand implements Callable<Integer> {
                             bought.isEmpty() ? null : Replan.allTogether(facts, made.places()))));
         } else {
             tell(facts, made.places(), bought, impossible, words);
+            tellBroken(words.broken(outcome));
         }
         if (made.isInterrupted()) {
             spec.commandLine().getErr().println("Interrupted: this is the best new plan so far.");
@@ -231,6 +232,15 @@ final class ReplanCommand implements Callable<Integer> {
             out.println();
             out.println("To make it the plan in force: " + Called.name() + " replan " + named.typed() + " --accept");
             out.println("To refuse a change: the same command with --keep and the planting's number.");
+        }
+    }
+
+    private void tellBroken(List<String> broken) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (!broken.isEmpty()) {
+            out.println();
+            out.println("No way was found to keep every rule from now on:");
+            broken.forEach(line -> out.println("- " + line));
         }
     }
 

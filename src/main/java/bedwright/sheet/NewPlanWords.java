@@ -1,5 +1,6 @@
 package bedwright.sheet;
 
+import bedwright.plan.Outcome;
 import bedwright.plan.Replan;
 import bedwright.plan.Tried;
 import bedwright.season.KeptPlanting;
@@ -22,6 +23,11 @@ public final class NewPlanWords {
     public NewPlanWords(Season season) {
         this.season = season;
         this.say = new Say(season);
+    }
+
+    /** Where the new plan breaks a rule, or none. */
+    public List<String> broken(Outcome outcome) {
+        return Mending.places(season, outcome, outcome.broken());
     }
 
     /**

@@ -195,12 +195,23 @@ class ReplanTest {
     }
 
     @Test
+    void aRuleThatNoNewPlanCanKeepIsTold() throws IOException {
+        accepted();
+        // What grows in trays is to stand in that bed from this week on.
+        Ran.of("note", folder, "1", "pulled", "--on", "2027-05-31", "--yes");
+        Ran ran = Ran.of("replan", folder, "--on", "2027-06-01", "--moves", 1000);
+
+        assertThat(ran.code()).isEqualTo(Exit.RULE_BROKEN);
+        assertThat(ran.out()).containsPattern("(?s)to keep every rule.*- No bed holds more metres than it has\\. .*week of 31 May");
+    }
+
+    @Test
     void aSecondAndAThirdNewPlanFollow() throws IOException {
         accepted();
-        Ran.of("note", folder, "1", "pulled", "--on", "2027-05-31", "--yes");
+        Ran.of("note", folder, "1", "pulled", "--on", "2027-05-24", "--yes");
         for (String day : List.of("2027-06-01", "2027-06-22")) {
             Ran ran = Ran.of("replan", folder, "--on", day, "--moves", 1000);
-            assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
+            assertThat(ran.code()).as("%s%s", ran.out(), ran.err()).isEqualTo(Exit.DONE);
             if (Files.exists(folder.resolve("proposal.json"))) {
                 assertThat(Ran.of("replan", folder, "--accept").code()).isEqualTo(Exit.DONE);
             }
