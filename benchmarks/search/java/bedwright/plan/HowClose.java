@@ -148,6 +148,8 @@ public final class HowClose {
 
     private static double median(double[] sorted) {
         int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : Arrays.stream(sorted, half - 1, half + 1).average().orElseThrow();
+        return sorted.length % 2 == 1
+                ? sorted[half]
+                : Arrays.stream(sorted, half - 1, half + 1).average().orElseThrow();
     }
 }

@@ -202,7 +202,8 @@ class ReplanTest {
         Ran ran = Ran.of("replan", folder, "--on", "2027-06-01", "--moves", 1000);
 
         assertThat(ran.code()).isEqualTo(Exit.RULE_BROKEN);
-        assertThat(ran.out()).containsPattern("(?s)to keep every rule.*- No bed holds more metres than it has\\. .*week of 31 May");
+        assertThat(ran.out())
+                .containsPattern("(?s)to keep every rule.*- No bed holds more metres than it has\\. .*week of 31 May");
     }
 
     @Test
