@@ -215,7 +215,7 @@ class FrostDatesTest {
     void anUnknownYearIsRefusedWithItsNumber(int year) {
         assertThatThrownBy(() -> of(new Farm()).springMedian(year))
                 .isInstanceOf(IndexOutOfBoundsException.class)
-                .hasMessageContaining(String.valueOf(year));
+                .hasMessageContaining("years 0 to 2, not for year " + year);
     }
 
     @Test
@@ -275,5 +275,20 @@ class FrostDatesTest {
                 .hasMessageContaining("--05-08")
                 .hasMessageContaining("--05-05")
                 .hasMessageContaining("--05-17");
+    }
+
+    /** At 3 °C the line still holds: 5.7 × 3 = 17.1 days later than 5 May. */
+    @Test
+    void theWarmestThresholdIsThree() {
+        assertThat(of(new Farm()).spring(THIS, 3, 0)).isEqualTo(day(5, 22));
+    }
+
+    /** From 5 May 2027 to 5 May 2028 it is 366 days, so 4 November lies midway: it is late for the earlier of the two. */
+    @Test
+    void aDayMidwayBetweenTwoSpringsBelongsToTheEarlier() {
+        FrostDates dates = of(new Farm());
+
+        assertThat(dates.springDeviateOn(day(5, 5) + 183)).isPositive();
+        assertThat(dates.springDeviateOn(day(5, 5) + 184)).isNegative();
     }
 }
