@@ -202,7 +202,7 @@ final class WeekJobs {
     private String amount(Delays.Delay delay) {
         String must = delay.mustStems() >= 0.5
                 ? Say.count(Math.round(delay.mustStems()), "stem", "stems") + " we must have; "
-                : "";
+                : delay.mustStems() > 0 ? "less than a stem we must have; " : "";
         String money = say.money(Math.abs(delay.grains()));
         return must + (isNothing(delay) ? "loses nothing" : delay.grains() > 0 ? "loses " + money : "gains " + money);
     }
