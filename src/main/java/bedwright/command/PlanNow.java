@@ -49,8 +49,10 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, Map<Integer, Lo
 
     /** What is left of a plan on a day, by what was noted. */
     static PlanNow on(Plan plan, SeasonLog log, LocalDate day) {
-        Remaining left = Remaining.holding(plan, log, day);
-        Season season = InForce.facts(left.season(), PossibleSeasons.of(left.season()), false)
+        Remaining left = Remaining.brief(plan, log, day);
+        // What has to be pulled in time hangs on calendars alone, so that one season is enough.
+        Season season = InForce.facts(
+                        left.season(), List.of(PossibleSeasons.usualWith(left.season(), List.of())), false)
                 .season();
         Map<Integer, LocalDate> gone = new HashMap<>();
         for (PlantingState state : left.states()) {

@@ -37,9 +37,17 @@ final class Begun {
     private final List<KeptPlanting> inForce = new ArrayList<>();
     private final List<PlantingState> states = new ArrayList<>();
     private final Prospects prospects;
+    /** The same for questions of the normal season only. */
+    private final Prospects calendars;
 
-    /** @param isHeld whether what is asked for and undecided counts as promised */
-    Begun(Plan plan, SeasonLog log, LocalDate on, boolean isHeld) {
+    private final boolean isBrief;
+
+    /**
+     * @param isHeld whether what is asked for and undecided counts as promised
+     * @param isBrief whether nobody asks what each planting has become: what that alone needs is not worked out
+     */
+    Begun(Plan plan, SeasonLog log, LocalDate on, boolean isHeld, boolean isBrief) {
+        this.isBrief = isBrief;
         this.plan = plan;
         this.whole = plan.began();
         this.on = on;
@@ -52,6 +60,9 @@ final class Begun {
         whole.allBeds().forEach(bed -> beds.put(bed.name(), bed.index()));
         Season today = circumstances.season(whole.pool(), whole.standing(), List.of(), 1);
         this.prospects = Prospects.of(today, PossibleSeasons.of(today));
+        this.calendars = isBrief
+                ? Prospects.of(today, List.of(PossibleSeasons.usualWith(today, List.of())))
+                : prospects;
     }
 
     Remaining remaining() {
@@ -65,7 +76,7 @@ final class Begun {
             pool.add(new Lots(entry.crop(), entry.plants(), lots[i]));
         }
         Season left = circumstances.season(pool, standing, inForce, plan.nextNumber());
-        return new Remaining(left.withHeld(stillHeld()), states, circumstances.undecided());
+        return new Remaining(left.withHeld(stillHeld()), isBrief ? List.of() : states, circumstances.undecided());
     }
 
     /** What is held in place and still to come as it is held; what is begun or was put elsewhere holds itself. */
@@ -146,6 +157,9 @@ final class Begun {
                 kept.lots(),
                 kept.plants());
         inForce.add(now);
+        if (isBrief) {
+            return;
+        }
         Prospect expected = expect(planted, told, null, planted.method(), told.bed, whole.weekOf(sown));
         states.add(state(planted, told, Stage.TO_COME, null, expected, 1));
     }
@@ -184,10 +198,17 @@ final class Begun {
                 : week;
         List<String> ways = pulled != null
                 ? List.of(planted.method().name())
-                : Ways.of(planted, day, isInTray, method -> expect(planted, told, bare, method, told.bed, place));
-        Prospect expected = expect(planted, told, bare, planted.method(), told.bed, place);
+                : Ways.of(
+                        planted,
+                        day,
+                        isInTray,
+                        method -> expect(calendars, planted, told, bare, method, told.bed, place));
+        boolean isFactorKnown = isInTray || told.cuts.isEmpty();
+        Prospect expected = isBrief && isFactorKnown
+                ? null
+                : expect(planted, told, bare, planted.method(), told.bed, place);
         // What is in trays can't have been cut.
-        double factor = isInTray ? 1 : new Cuts(whole, expected).factor(told.cuts);
+        double factor = isFactorKnown || expected == null ? 1 : new Cuts(whole, expected).factor(told.cuts);
         Standing now = bare(planted, told, isInTray, week, with(past, ways, factor));
         int entry = planted.before() == null ? standing.size() : entry(planted);
         if (planted.before() == null) {
@@ -212,7 +233,9 @@ final class Begun {
                 isInTray ? planned(out) : past.out(),
                 pulled == null ? until : null,
                 null));
-        states.add(state(planted, told, stage(expected, isInTray, pulled != null), now, expected, factor));
+        if (expected != null) {
+            states.add(state(planted, told, stage(expected, isInTray, pulled != null), now, expected, factor));
+        }
     }
 
     /** First day of the week in which it is planted out as planned, or as soon as it still can be. */
@@ -259,6 +282,17 @@ final class Begun {
 
     private Prospect expect(
             Planted planted, Told told, @Nullable Standing now, Method method, String bed, int sowWeek) {
+        return expect(prospects, planted, told, now, method, bed, sowWeek);
+    }
+
+    private Prospect expect(
+            Prospects of,
+            Planted planted,
+            Told told,
+            @Nullable Standing now,
+            Method method,
+            String bed,
+            int sowWeek) {
         int crop = whole.crops().indexOf(planted.crop());
         int way = planted.crop().methods().indexOf(method);
         Integer index = beds.get(bed);
@@ -266,8 +300,8 @@ final class Begun {
             throw new IllegalArgumentException("No bed named " + bed);
         }
         return now == null
-                ? prospects.expect(crop, way, told.plants, index, sowWeek)
-                : prospects.expect(now, crop, way, index, sowWeek);
+                ? of.expect(crop, way, told.plants, index, sowWeek)
+                : of.expect(now, crop, way, index, sowWeek);
     }
 
     private Stage stage(Prospect expected, boolean isInTray, boolean isPulled) {
