@@ -28,6 +28,16 @@ class AcceptKilledTest {
         assertThat(kills(3, 7)).isEqualTo(3);
     }
 
+    /** A thousand are killed by the benchmark {@link AcceptKills}. */
+    @Test
+    void whatWasAcknowledgedAsAcceptedStands() throws Exception {
+        AcceptKills kills = AcceptKills.run(temporary, 1, 3, 8);
+
+        assertThat(kills.lost()).isEmpty();
+        assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(3);
+    }
+
     /** How many were killed, or had ended before. */
     private int kills(int count, long seed) throws Exception {
         Path ready = temporary.resolve("ready");
