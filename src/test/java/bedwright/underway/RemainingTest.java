@@ -7,6 +7,7 @@ import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.log.Entry;
 import bedwright.log.SeasonLog;
+import bedwright.plan.InForce;
 import bedwright.plan.Outcome;
 import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
@@ -191,5 +192,25 @@ class RemainingTest {
 
     private static UnderWay underWay(Season season) {
         return Objects.requireNonNull(season.underWay());
+    }
+
+    /** What is quicker is the same season; and what has to be pulled in time does not hang on the possible seasons. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bed.json", "tray-and-bed.json"})
+    void whatIsLeftIsTheSameWithoutAskingWhatEachPlantingHasBecome(String file) {
+        for (int seed = 1; seed <= 30; seed++) {
+            Plan plan = RandomStates.quickPlan(file);
+            Random random = new Random(seed);
+            LocalDate on = RandomStates.day(plan, random);
+            SeasonLog log = RandomStates.log(plan, on, 12, random);
+            Season brief = Remaining.brief(plan, log, on).season();
+
+            assertThat(brief).as("seed " + seed).isEqualTo(Remaining.holding(plan, log, on).season());
+            assertThat(InForce.facts(brief, List.of(PossibleSeasons.usualWith(brief, List.of())), false)
+                            .season())
+                    .as("seed " + seed)
+                    .isEqualTo(InForce.facts(brief, PossibleSeasons.of(brief), false)
+                            .season());
+        }
     }
 }
