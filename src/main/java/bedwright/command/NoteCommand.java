@@ -17,6 +17,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -174,7 +176,10 @@ final class NoteCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    /** Not while a plan is written there, whose plantings may have other numbers. */
+    /**
+     * Not while a plan is written there, whose plantings may have other numbers. One note is added to the file; several are
+     * saved as one with those before, so that a loss of power leaves all or none of them.
+     */
     static boolean append(PlanFolder plans, Plan plan, SeasonLog log, List<String> lines) throws IOException {
         try (HeldFolder held = plans.hold()) {
             if (!plans.read().equals(plan)) {
@@ -182,7 +187,13 @@ final class NoteCommand implements Callable<Integer> {
                         Exit.FILE_TROUBLE,
                         plans.plan() + ": Another plan was written meanwhile; nothing was noted. Look at it first.");
             }
-            return LogFile.append(plans.log(), plan, log, lines);
+            if (lines.size() == 1) {
+                return LogFile.append(plans.log(), plan, log, lines);
+            }
+            Optional<byte[]> joined = LogFile.joined(plans.log(), plan, log, lines);
+            joined.ifPresent(whole ->
+                    held.save(Map.of(plans.log().getFileName().toString(), whole), List.of()));
+            return joined.isPresent();
         }
     }
 

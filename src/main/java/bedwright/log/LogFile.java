@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The log as a file: only ever added to, and on the disk before anybody is told that it is. */
 public final class LogFile {
@@ -52,10 +53,7 @@ public final class LogFile {
             }
             String text = String.join("\n", lines) + "\n";
             now.plus(plan, text);
-            int end = bytes.length;
-            while (end > 0 && bytes[end - 1] != END) {
-                end--;
-            }
+            int end = end(bytes);
             channel.truncate(end);
             ByteBuffer buffer = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
             channel.position(end);
@@ -68,6 +66,39 @@ public final class LogFile {
             forceFolder(file);
         }
         return true;
+    }
+
+    /**
+     * The whole log with notes at its end, for who saves it as one: so that all of them are there after a loss of power, or
+     * none.
+     *
+     * @return nothing if somebody else wrote into the log since it was read
+     * @throws FaultyNotes if the log is at fault or the notes don't go with it
+     * @throws IOException if it can't be read
+     */
+    public static Optional<byte[]> joined(Path file, Plan plan, SeasonLog before, List<String> lines)
+            throws IOException {
+        byte[] bytes = Files.exists(file) ? Files.readAllBytes(file) : new byte[0];
+        SeasonLog now = SeasonLog.EMPTY.plus(plan, new String(bytes, StandardCharsets.UTF_8));
+        if (!now.entries().equals(before.entries())) {
+            return Optional.empty();
+        }
+        String text = String.join("\n", lines) + "\n";
+        now.plus(plan, text);
+        byte[] added = text.getBytes(StandardCharsets.UTF_8);
+        int end = end(bytes);
+        byte[] all = Arrays.copyOf(bytes, end + added.length);
+        System.arraycopy(added, 0, all, end, added.length);
+        return Optional.of(all);
+    }
+
+    /** Where the last whole line ends. */
+    private static int end(byte[] bytes) {
+        int end = bytes.length;
+        while (end > 0 && bytes[end - 1] != END) {
+            end--;
+        }
+        return end;
     }
 
     private static byte[] bytes(FileChannel channel) throws IOException {

@@ -8,6 +8,7 @@ import bedwright.season.KeptPlanting;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -181,5 +182,30 @@ class SeasonLogTest {
 
         assertThat(LogFile.append(file, PLAN, SeasonLog.EMPTY, List.of(day(9) + " 2 up")))
                 .isFalse();
+    }
+
+    @Test
+    void notesThatAreSavedTogetherStandBehindThoseBefore(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("season.log");
+        LogFile.append(file, PLAN, SeasonLog.EMPTY, List.of(day(9) + " 1 up"));
+
+        byte[] all = LogFile.joined(
+                        file,
+                        PLAN,
+                        LogFile.read(file, PLAN),
+                        List.of(day(10) + " 2 up", day(11) + " 1 lost half"))
+                .orElseThrow();
+
+        assertThat(new String(all, StandardCharsets.UTF_8))
+                .isEqualTo(day(9) + " 1 up\n" + day(10) + " 2 up\n" + day(11) + " 1 lost half\n");
+    }
+
+    @Test
+    void notesThatAreSavedTogetherAreNotWrittenOverWhatSomebodyElseWrote(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("season.log");
+        LogFile.append(file, PLAN, SeasonLog.EMPTY, List.of(day(9) + " 1 up"));
+
+        assertThat(LogFile.joined(file, PLAN, SeasonLog.EMPTY, List.of(day(9) + " 2 up", day(9) + " 1 lost half")))
+                .isEmpty();
     }
 }
