@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The plan in force in what is left of a season, as it can still be carried out. */
 public final class InForce {
@@ -18,7 +20,8 @@ public final class InForce {
 
     /**
      * The facts of what is left of a season with the plan in force made possible: plantings whose place is no more are left
-     * out, and what stands longer than planned is pulled when the bed is needed for what follows.
+     * out, what is in trays is planted out in the nearest week in which it still can be, and what stands longer than planned
+     * is pulled when the bed is needed for what follows.
      *
      * @param remaining a season under way
      * @param seasons its possible seasons
@@ -29,11 +32,14 @@ public final class InForce {
         if (underWay == null) {
             throw new IllegalArgumentException("The season is not under way");
         }
+        List<Spot> more = new ArrayList<>(pulled(remaining));
+        more.addAll(plantedOutInAnyWeek(remaining));
         PlanFacts facts = all
                 ? PlanFacts.of(remaining, seasons)
-                : PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), pulled(remaining));
+                : PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), more);
         List<KeptPlanting> possible = underWay.inForce().stream()
-                .filter(kept -> Outcomes.placeOf(facts, kept) >= 0)
+                .map(kept -> Outcomes.placeOf(facts, kept) >= 0 ? kept : inAnotherWeek(facts, kept))
+                .filter(Objects::nonNull)
                 .toList();
         PlanFacts offered = with(facts, underWay, possible);
         Map<Integer, Integer> until = pulledInTime(offered);
@@ -46,6 +52,63 @@ public final class InForce {
             settled.add(week == null ? kept : until(kept, remaining.weekStart(week)));
         }
         return with(facts, underWay, settled);
+    }
+
+    /**
+     * What is in trays and can't be planted out any more in the week said: in the nearest week there is for the same bed and
+     * method, of two the later; null if there is none.
+     */
+    private static @Nullable KeptPlanting inAnotherWeek(PlanFacts facts, KeptPlanting kept) {
+        Season season = facts.season();
+        LocalDate out = kept.out();
+        if (out == null || !isInTray(season, kept)) {
+            return null;
+        }
+        for (int weeks = 1; weeks < season.weeks(); weeks++) {
+            for (LocalDate other : List.of(out.plusWeeks(weeks), out.minusWeeks(weeks))) {
+                KeptPlanting then = plantedOut(kept, other);
+                if (Outcomes.placeOf(facts, then) >= 0) {
+                    return then;
+                }
+            }
+        }
+        return null;
+    }
+
+    private static boolean isInTray(Season season, KeptPlanting kept) {
+        return kept.standing() != null
+                && season.standing().get(kept.standing() - 1).isInTray();
+    }
+
+    private static KeptPlanting plantedOut(KeptPlanting kept, LocalDate out) {
+        return new KeptPlanting(
+                kept.number(),
+                kept.crop(),
+                kept.method(),
+                kept.bed(),
+                kept.sown(),
+                kept.pool(),
+                kept.standing(),
+                kept.lots(),
+                kept.plants(),
+                out,
+                kept.until(),
+                kept.was());
+    }
+
+    /** All that is in trays, planted out in any week. */
+    private static List<Spot> plantedOutInAnyWeek(Season remaining) {
+        List<Spot> spots = new ArrayList<>();
+        UnderWay underWay = remaining.underWay();
+        for (KeptPlanting kept : underWay == null ? List.<KeptPlanting>of() : underWay.inForce()) {
+            LocalDate out = kept.out();
+            if (out != null && isInTray(remaining, kept)) {
+                for (int week = remaining.firstWeek(); week < remaining.weeks(); week++) {
+                    spots.add(Outcomes.spot(remaining, plantedOut(kept, remaining.weekStart(week))));
+                }
+            }
+        }
+        return spots;
     }
 
     /** Where the plan in force has each planting. */

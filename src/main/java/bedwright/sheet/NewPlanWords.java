@@ -157,6 +157,10 @@ public final class NewPlanWords {
             if (now == null) {
                 lines.add(before.number() + " " + before.crop() + ": can't be begun any more as planned ("
                         + whole(before) + ")");
+            } else if (!Objects.equals(now.out(), before.out()) && now.out() != null && before.out() != null) {
+                lines.add(before.number() + " " + before.crop() + ", bed " + before.bed()
+                        + ": can't be planted out any more on " + say.date(before.out()) + "; on " + say.date(now.out())
+                        + " it can");
             } else if (!now.equals(before)) {
                 lines.add(before.number() + " " + before.crop() + ", bed " + before.bed() + ": "
                         + pulled(now.until()) + " instead of " + pulled(before.until())

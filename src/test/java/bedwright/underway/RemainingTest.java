@@ -213,4 +213,37 @@ class RemainingTest {
                             .season());
         }
     }
+
+    /** A tray that was noted to wait longer than it can is planted out in the nearest week there is, and keeps its number. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aTrayThatWaitsTooLongStaysInThePlanInForce(boolean all) {
+        Plan plan = RandomStates.quickPlan("tray-and-bed.json");
+        int looked = 0;
+        for (KeptPlanting planting : plan.plantings()) {
+            LocalDate on = planting.sown().plusDays(10);
+            Season before = Remaining.of(plan, SeasonLog.EMPTY, on).season();
+            LocalDate out = underWay(before).inForce().stream()
+                    .filter(kept -> kept.number() == planting.number() && kept.standing() != null)
+                    .map(KeptPlanting::out)
+                    .filter(Objects::nonNull)
+                    .findFirst()
+                    .orElse(null);
+            if (out == null || !out.isAfter(on)) {
+                continue;
+            }
+            SeasonLog log = SeasonLog.EMPTY.plus(
+                    plan, on + " " + planting.number() + " moved " + out.plusWeeks(9) + "\n");
+            Season late = Remaining.of(plan, log, on).season();
+
+            Season possible = InForce.facts(late, PossibleSeasons.of(late), all).season();
+
+            assertThat(underWay(possible).inForce())
+                    .filteredOn(kept -> kept.number() == planting.number())
+                    .singleElement()
+                    .satisfies(kept -> assertThat(kept.out()).isBefore(out.plusWeeks(9)));
+            looked++;
+        }
+        assertThat(looked).isPositive();
+    }
 }
