@@ -48,11 +48,12 @@ public final class Replan {
      * plan in force stands in the way of what would give it.
      */
     public int[] run() {
+        long began = System.nanoTime();
         Search.Found inForce = Search.Found.of(facts, InForce.places(facts));
         Search.Found filled = filled(inForce.places());
         Search.Found anew = filled(Search.nothingPlaced(facts));
         Search.Found found =
-                search.run(filled.isBetterThan(inForce) ? filled.places() : inForce.places(), anew.places());
+                search.run(filled.isBetterThan(inForce) ? filled.places() : inForce.places(), anew.places(), began);
         Search.Found best = found.isBetterThan(inForce) ? found : inForce;
         return FewestChanges.of(facts, best.places());
     }

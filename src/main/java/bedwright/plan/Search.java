@@ -142,7 +142,7 @@ public final class Search {
         note(given);
         if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
             Found from = given.isBetterThan(opened) ? given : opened;
-            searchAll(List.of(from, from));
+            searchAll(List.of(from, from), System.nanoTime());
         }
         return Objects.requireNonNull(best.get());
     }
@@ -151,27 +151,34 @@ public final class Search {
      * The same with a plan for each of the two searches to begin with, as they are; later rounds begin with the best. Where
      * there is time for one search only, that begins with the better.
      *
+     * @param since when what belongs to the search's time began, as {@link System#nanoTime}: at least half of its time is
+     *     left for the search itself
      * @return a plan that is not worse than either
      */
-    Found run(int[] one, int[] other) {
+    Found run(int[] one, int[] other, long since) {
         Found first = Found.of(facts, one);
         Found second = Found.of(facts, other);
         note(first);
         note(second);
         if (!stopped && facts.plantings() > 0 && facts.table().places() > 0) {
-            searchAll(second.isBetterThan(first) ? List.of(second, first) : List.of(first, second));
+            searchAll(second.isBetterThan(first) ? List.of(second, first) : List.of(first, second), since);
         }
         return Objects.requireNonNull(best.get());
     }
 
-    /** @param begin what each search begins with, the best first */
-    private void searchAll(List<Found> begin) {
+    /**
+     * @param begin what each search begins with, the best first
+     * @param since when its time began
+     */
+    private void searchAll(List<Found> begin, long since) {
         Found from = begin.getFirst();
         boolean together = Runtime.getRuntime().availableProcessors() > 1;
         int count = limits.moves() != null || together ? SEARCHES : 1;
         long end = limits.time() == null
                 ? Long.MAX_VALUE
-                : System.nanoTime() + limits.time().toNanos();
+                : Math.max(
+                        since + limits.time().toNanos(),
+                        System.nanoTime() + limits.time().toNanos() / 2);
         long movesLeft = limits.moves() == null ? Long.MAX_VALUE : limits.moves();
         long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PAIR * facts.free.length;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
