@@ -191,8 +191,7 @@ final class NoteCommand implements Callable<Integer> {
                 return LogFile.append(plans.log(), plan, log, lines);
             }
             Optional<byte[]> joined = LogFile.joined(plans.log(), plan, log, lines);
-            joined.ifPresent(whole ->
-                    held.save(Map.of(plans.log().getFileName().toString(), whole), List.of()));
+            joined.ifPresent(whole -> held.save(Map.of(plans.log().getFileName().toString(), whole), List.of()));
             return joined.isPresent();
         }
     }

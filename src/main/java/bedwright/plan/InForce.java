@@ -34,9 +34,8 @@ public final class InForce {
         }
         List<Spot> more = new ArrayList<>(pulled(remaining));
         more.addAll(plantedOutInAnyWeek(remaining));
-        PlanFacts facts = all
-                ? PlanFacts.of(remaining, seasons)
-                : PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), more);
+        PlanFacts facts =
+                all ? PlanFacts.of(remaining, seasons) : PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), more);
         List<KeptPlanting> possible = underWay.inForce().stream()
                 .map(kept -> Outcomes.placeOf(facts, kept) >= 0 ? kept : inAnotherWeek(facts, kept))
                 .filter(Objects::nonNull)

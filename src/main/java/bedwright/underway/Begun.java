@@ -60,9 +60,8 @@ final class Begun {
         whole.allBeds().forEach(bed -> beds.put(bed.name(), bed.index()));
         Season today = circumstances.season(whole.pool(), whole.standing(), List.of(), 1);
         this.prospects = Prospects.of(today, PossibleSeasons.of(today));
-        this.calendars = isBrief
-                ? Prospects.of(today, List.of(PossibleSeasons.usualWith(today, List.of())))
-                : prospects;
+        this.calendars =
+                isBrief ? Prospects.of(today, List.of(PossibleSeasons.usualWith(today, List.of()))) : prospects;
     }
 
     Remaining remaining() {
@@ -204,9 +203,8 @@ final class Begun {
                         isInTray,
                         method -> expect(calendars, planted, told, bare, method, told.bed, place));
         boolean isFactorKnown = isInTray || told.cuts.isEmpty();
-        Prospect expected = isBrief && isFactorKnown
-                ? null
-                : expect(planted, told, bare, planted.method(), told.bed, place);
+        Prospect expected =
+                isBrief && isFactorKnown ? null : expect(planted, told, bare, planted.method(), told.bed, place);
         // What is in trays can't have been cut.
         double factor = isFactorKnown || expected == null ? 1 : new Cuts(whole, expected).factor(told.cuts);
         Standing now = bare(planted, told, isInTray, week, with(past, ways, factor));
@@ -286,13 +284,7 @@ final class Begun {
     }
 
     private Prospect expect(
-            Prospects of,
-            Planted planted,
-            Told told,
-            @Nullable Standing now,
-            Method method,
-            String bed,
-            int sowWeek) {
+            Prospects of, Planted planted, Told told, @Nullable Standing now, Method method, String bed, int sowWeek) {
         int crop = whole.crops().indexOf(planted.crop());
         int way = planted.crop().methods().indexOf(method);
         Integer index = beds.get(bed);

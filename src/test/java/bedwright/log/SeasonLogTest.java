@@ -190,10 +190,7 @@ class SeasonLogTest {
         LogFile.append(file, PLAN, SeasonLog.EMPTY, List.of(day(9) + " 1 up"));
 
         byte[] all = LogFile.joined(
-                        file,
-                        PLAN,
-                        LogFile.read(file, PLAN),
-                        List.of(day(10) + " 2 up", day(11) + " 1 lost half"))
+                        file, PLAN, LogFile.read(file, PLAN), List.of(day(10) + " 2 up", day(11) + " 1 lost half"))
                 .orElseThrow();
 
         assertThat(new String(all, StandardCharsets.UTF_8))

@@ -205,7 +205,9 @@ class RemainingTest {
             SeasonLog log = RandomStates.log(plan, on, 12, random);
             Season brief = Remaining.brief(plan, log, on).season();
 
-            assertThat(brief).as("seed " + seed).isEqualTo(Remaining.holding(plan, log, on).season());
+            assertThat(brief)
+                    .as("seed " + seed)
+                    .isEqualTo(Remaining.holding(plan, log, on).season());
             assertThat(InForce.facts(brief, List.of(PossibleSeasons.usualWith(brief, List.of())), false)
                             .season())
                     .as("seed " + seed)
@@ -232,8 +234,8 @@ class RemainingTest {
             if (out == null || !out.isAfter(on)) {
                 continue;
             }
-            SeasonLog log = SeasonLog.EMPTY.plus(
-                    plan, on + " " + planting.number() + " moved " + out.plusWeeks(9) + "\n");
+            SeasonLog log =
+                    SeasonLog.EMPTY.plus(plan, on + " " + planting.number() + " moved " + out.plusWeeks(9) + "\n");
             Season late = Remaining.of(plan, log, on).season();
 
             Season possible = InForce.facts(late, PossibleSeasons.of(late), all).season();
