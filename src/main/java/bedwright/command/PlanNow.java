@@ -7,10 +7,8 @@ import bedwright.plan.InForce;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import bedwright.season.UnderWay;
-import bedwright.underway.PlantingState;
 import bedwright.underway.Remaining;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -54,19 +52,12 @@ record PlanNow(Plan plan, SeasonLog log, @Nullable LocalDate on, Map<Integer, Lo
         Season season = InForce.facts(
                         left.season(), List.of(PossibleSeasons.usualWith(left.season(), List.of())), false)
                 .season();
-        Map<Integer, LocalDate> gone = new HashMap<>();
-        for (PlantingState state : left.states()) {
-            LocalDate last = state.gone();
-            if (last != null) {
-                gone.put(state.number(), last);
-            }
-        }
         UnderWay underWay = Objects.requireNonNull(season.underWay());
         return new PlanNow(
                 new Plan(plan.version(), season, plan.making(), plan.score(), underWay.inForce()),
                 log,
                 day,
-                gone,
+                left.gone(),
                 left.undecided());
     }
 

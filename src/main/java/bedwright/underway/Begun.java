@@ -36,6 +36,7 @@ final class Begun {
     private final int[] lots;
     private final List<KeptPlanting> inForce = new ArrayList<>();
     private final List<PlantingState> states = new ArrayList<>();
+    private final Map<Integer, LocalDate> gone = new HashMap<>();
     private final Prospects prospects;
     /** The same for questions of the normal season only. */
     private final Prospects calendars;
@@ -67,7 +68,12 @@ final class Begun {
     Remaining remaining() {
         for (KeptPlanting kept : plan.plantingsThroughout()) {
             Planted planted = Planted.of(whole, kept);
-            take(planted, Told.of(planted, planted.stoodBefore(whole), notes, plan.notesTakenIn()));
+            Told told = Told.of(planted, planted.stoodBefore(whole), notes, plan.notesTakenIn());
+            LocalDate last = told.pulled == null ? told.gone : told.pulled;
+            if (last != null) {
+                gone.put(kept.number(), last);
+            }
+            take(planted, told);
         }
         List<Lots> pool = new ArrayList<>();
         for (int i = 0; i < lots.length; i++) {
@@ -75,7 +81,7 @@ final class Begun {
             pool.add(new Lots(entry.crop(), entry.plants(), lots[i]));
         }
         Season left = circumstances.season(pool, standing, inForce, plan.nextNumber());
-        return new Remaining(left.withHeld(stillHeld()), isBrief ? List.of() : states, circumstances.undecided());
+        return new Remaining(left.withHeld(stillHeld()), isBrief ? List.of() : states, gone, circumstances.undecided());
     }
 
     /** What is held in place and still to come as it is held; what is begun or was put elsewhere holds itself. */
@@ -321,15 +327,6 @@ final class Begun {
             double factor) {
         int cut = told.cuts.stream().mapToInt(Told.CutNoted::stems).sum();
         return new PlantingState(
-                planted.kept(),
-                stage,
-                now,
-                told.plants,
-                told.left,
-                told.counted != null,
-                cut,
-                factor,
-                expected,
-                told.pulled == null ? told.gone : told.pulled);
+                planted.kept(), stage, now, told.plants, told.left, told.counted != null, cut, factor, expected);
     }
 }

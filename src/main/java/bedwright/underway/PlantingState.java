@@ -3,7 +3,6 @@ package bedwright.underway;
 import bedwright.growth.Prospect;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Standing;
-import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,7 +18,6 @@ import org.jspecify.annotations.Nullable;
  * @param factor on the stems still to come, from what was cut
  * @param expected what to expect of it over the whole season, those weeks that are over among them; null where it is left
  *     out
- * @param gone day on which it was pulled or the last of it was lost, by the notes; null if it was not
  */
 public record PlantingState(
         KeptPlanting planned,
@@ -30,8 +28,7 @@ public record PlantingState(
         boolean isCounted,
         int cut,
         double factor,
-        @Nullable Prospect expected,
-        @Nullable LocalDate gone) {
+        @Nullable Prospect expected) {
 
     /** How far a planting is. */
     public enum Stage {

@@ -6,6 +6,7 @@ import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A season under way on a date: what each planting of the plan in force has become, and what is left of the season, as a
@@ -14,12 +15,15 @@ import java.util.List;
  *
  * @param season what is left of the season
  * @param states the plantings of the plan in force, by its order
+ * @param gone days on which plantings were pulled or the last of them was lost, by number
  * @param undecided notes of orders that are asked for, undecided and have not lapsed
  */
-public record Remaining(Season season, List<PlantingState> states, List<Entry> undecided) {
+public record Remaining(
+        Season season, List<PlantingState> states, Map<Integer, LocalDate> gone, List<Entry> undecided) {
 
     public Remaining {
         states = List.copyOf(states);
+        gone = Map.copyOf(gone);
         undecided = List.copyOf(undecided);
     }
 
