@@ -2,7 +2,6 @@ package bedwright.command;
 
 import bedwright.climate.PossibleSeasons;
 import bedwright.growth.Prospect;
-import bedwright.log.SeasonLog;
 import bedwright.plan.DemandLine;
 import bedwright.plan.Gap;
 import bedwright.plan.Grains;
@@ -13,7 +12,6 @@ import bedwright.plan.PlanFacts;
 import bedwright.season.Bed;
 import bedwright.season.KeptPlanting;
 import bedwright.season.KindTree;
-import bedwright.season.Plan;
 import bedwright.season.Rounding;
 import bedwright.season.Season;
 import java.io.PrintWriter;
@@ -30,14 +28,13 @@ import java.util.TreeMap;
  * One page after damage was noted: what to do today, whose order is short and by when to call, what buying in costs, and
  * what is still worth sowing where all is lost.
  *
- * @param plan the plan
- * @param before the notes without those of the damage
- * @param after the notes with them
+ * @param before the plan by the notes without those of the damage
+ * @param after the plan by the notes with them
  * @param typed the plan as it was named
  * @param on the day
  * @param notice days before the week of an order by which its customer wants to know
  */
-record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, LocalDate on, int notice) {
+record AfterDamage(PlanNow before, PlanNow after, String typed, LocalDate on, int notice) {
     private static final int MOST_ORDERS = 15;
     private static final int MOST_BEDS = 4;
     private static final int MOST_WAYS = 2;
@@ -48,11 +45,9 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
 
     /** @param gone plantings of which nothing is left */
     void print(PrintWriter out, Collection<Integer> gone) {
-        PlanNow was = PlanNow.on(plan, before, on);
-        PlanNow now = PlanNow.on(plan, after, on);
-        orders(out, now.plan().season(), outcome(was), outcome(now));
+        orders(out, after.plan().season(), outcome(before), outcome(after));
         out.println();
-        sowing(out, was, now, gone);
+        sowing(out, gone);
         out.println();
         out.println("All that is left of the season planned anew, with what each change buys: " + Called.name()
                 + " replan " + typed + " --on " + on);
@@ -132,13 +127,13 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
     }
 
     /** What can be begun now where plantings are gone, by bed. */
-    private void sowing(PrintWriter out, PlanNow was, PlanNow now, Collection<Integer> gone) {
+    private void sowing(PrintWriter out, Collection<Integer> gone) {
         Map<String, Double> free = new TreeMap<>();
-        Season season = now.plan().season();
-        int week = now.firstOpenWeek();
-        for (KeptPlanting planting : was.plan().plantings()) {
+        Season season = after.plan().season();
+        int week = after.firstOpenWeek();
+        for (KeptPlanting planting : before.plan().plantings()) {
             if (gone.contains(planting.number()) && week < season.weeks()) {
-                free.merge(planting.bed(), metres(was.plan().season(), planting), Double::sum);
+                free.merge(planting.bed(), metres(before.plan().season(), planting), Double::sum);
             }
         }
         if (free.isEmpty()) {
@@ -154,7 +149,7 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
         List<String> names = season.allBeds().stream().map(Bed::name).toList();
         beds.forEach((bed, metres) -> {
             List<Gap.Way> ways = Gap.ways(
-                            now.plan(),
+                            after.plan(),
                             PossibleSeasons.of(season),
                             names.indexOf(bed),
                             (int) Rounding.halfUp(metres * MM),
@@ -180,7 +175,7 @@ record AfterDamage(Plan plan, SeasonLog before, SeasonLog after, String typed, L
                 .filter(crop -> crop.name().equals(planting.crop()))
                 .flatMap(crop -> crop.methods().stream())
                 .filter(method -> method.name().equals(planting.method()))
-                .mapToDouble(method -> planting.plants() * method.spacing() / method.rows())
+                .mapToDouble(method -> method.metres(planting.plants()))
                 .findFirst()
                 .orElse(0);
     }

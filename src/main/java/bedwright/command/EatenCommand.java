@@ -1,7 +1,6 @@
 package bedwright.command;
 
 import bedwright.log.Note;
-import bedwright.log.SaidDay;
 import bedwright.log.SeasonLog;
 import bedwright.season.Nearest;
 import bedwright.season.Pest;
@@ -66,32 +65,13 @@ final class EatenCommand implements Callable<Integer> {
         Plan plan = plans.read();
         SeasonLog log = SofarCommand.log(plans, plan);
         List<Integer> pests = pests(plan.season());
-        LocalDate day = day(plan.season());
-        SeasonLog before = RoundWalked.without(log, RoundWalked.noted(log, day, Note.Cause.PEST));
-        Plan then = PlanNow.on(plan, before, day).plan();
+        LocalDate day = SofarCommand.saidDay(plan.season(), on, spec);
+        RoundWalked.About about = RoundWalked.About.of(plans, plan, log, named.typed(), day, Note.Cause.PEST);
+        Plan then = about.was().plan();
         EatenRound round = EatenRound.of(then.season(), then.plantings(), pests, day);
         PrintWriter out = spec.commandLine().getOut();
         round.print(out);
-        List<Damaged> damaged = round.damaged();
-        if (damaged.isEmpty()) {
-            return Exit.DONE;
-        }
-        out.println();
-        if (!walked.isWalking()) {
-            round.first(out, List.of());
-            out.println();
-            out.println(
-                    "The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
-                            + " it by hand; what you don't note counts as planned:");
-            out.println("  " + Called.name() + " note " + named.typed() + " "
-                    + damaged.getFirst().planting().number() + " lost half pest --on " + day);
-            return Exit.DONE;
-        }
-        return walked.walk(
-                new RoundWalked.About(plans, plan, log, named.typed(), day, Note.Cause.PEST),
-                damaged,
-                out,
-                harm -> round.first(out, harm.gone()));
+        return walked.follow(about, round.damaged(), "planned", out, harm -> round.first(out, harm.gone()));
     }
 
     private List<Integer> pests(Season season) {
@@ -113,14 +93,6 @@ final class EatenCommand implements Callable<Integer> {
                     + " There are " + String.join(", ", names) + ".");
         }
         return List.of(index);
-    }
-
-    private LocalDate day(Season season) {
-        try {
-            return SaidDay.of(season, on);
-        } catch (IllegalArgumentException e) {
-            throw usage("--on: " + e.getMessage());
-        }
     }
 
     private ParameterException usage(String message) {

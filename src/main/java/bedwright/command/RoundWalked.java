@@ -42,10 +42,6 @@ final class RoundWalked {
                     + " short; left out: 7.")
     private int notice = 7;
 
-    boolean isWalking() {
-        return isWalking;
-    }
-
     /** What is wrong with the options, or an empty text. */
     String wrong() {
         return !isWalking && isSure
@@ -55,32 +51,59 @@ final class RoundWalked {
                         : "";
     }
 
-    /** Losses to a cause noted of a day: what a round of that day noted already. */
-    static List<Entry> noted(SeasonLog log, LocalDate on, Note.Cause cause) {
-        return log.inForce().stream()
-                .filter(entry ->
-                        entry.on().equals(on) && entry.note() instanceof Note.Lost lost && lost.cause() == cause)
-                .toList();
-    }
+    /**
+     * What a round is about.
+     *
+     * @param before the notes without those of the damage, so that what a round noted of it already is looked at again
+     * @param was the plan as it stood by them
+     */
+    record About(
+            PlanFolder plans,
+            Plan plan,
+            SeasonLog log,
+            SeasonLog before,
+            PlanNow was,
+            String typed,
+            LocalDate on,
+            Note.Cause cause) {
+        static About of(PlanFolder plans, Plan plan, SeasonLog log, String typed, LocalDate on, Note.Cause cause) {
+            SeasonLog before = without(log, noted(log, on, cause));
+            return new About(plans, plan, log, before, PlanNow.on(plan, before, on), typed, on, cause);
+        }
 
-    /** A log without some notes. */
-    static SeasonLog without(SeasonLog log, List<Entry> notes) {
-        return new SeasonLog(
-                log.entries().stream().filter(entry -> !notes.contains(entry)).toList(), log.lines(), "");
+        /** How a note says the cause. */
+        String said() {
+            return cause.name().toLowerCase(Locale.ROOT);
+        }
     }
-
-    /** What a round is about. */
-    record About(PlanFolder plans, Plan plan, SeasonLog log, String typed, LocalDate on, Note.Cause cause) {}
 
     /**
-     * Asks, notes and sums up.
+     * Goes on from a round that was printed: tells what to do first and how to note what is found, or walks it.
      *
      * @param damaged in walking order
+     * @param otherwise as what counts that is not noted
      * @param today prints what is to be done today, by what was found
      */
-    int walk(About about, List<Damaged> damaged, PrintWriter out, Consumer<Harm> today) {
-        List<Entry> earlier = noted(about.log(), about.on(), about.cause());
-        List<Integer> known = earlier.stream()
+    int follow(About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
+        if (damaged.isEmpty()) {
+            return Exit.DONE;
+        }
+        out.println();
+        if (isWalking) {
+            return walk(about, damaged, out, today);
+        }
+        today.accept(new Harm(List.of(), List.of()));
+        out.println();
+        out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
+                + " it by hand; what you don't note counts as " + otherwise + ":");
+        out.println("  " + Called.name() + " note " + about.typed() + " "
+                + damaged.getFirst().planting().number() + " lost half " + about.said() + " --on " + about.on());
+        return Exit.DONE;
+    }
+
+    /** Asks, notes and sums up. */
+    private int walk(About about, List<Damaged> damaged, PrintWriter out, Consumer<Harm> today) {
+        List<Integer> known = noted(about.log(), about.on(), about.cause()).stream()
                 .map(entry -> ((Note.Lost) entry.note()).planting())
                 .toList();
         List<Damaged> open = damaged.stream()
@@ -92,8 +115,7 @@ final class RoundWalked {
         }
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-            String cause = about.cause().name().toLowerCase(Locale.ROOT);
-            Walk walk = new Walk(about.plan(), about.log(), about.on(), cause, System.console() != null);
+            Walk walk = new Walk(about.plan(), about.log(), about.on(), about.said(), System.console() != null);
             Walk.Found found = open.isEmpty() ? new Walk.Found(List.of(), List.of()) : walk.ask(open, in, out);
             SeasonLog after = about.log();
             if (!found.lines().isEmpty()) {
@@ -102,7 +124,7 @@ final class RoundWalked {
                     return Exit.DONE;
                 }
             }
-            page(about, damaged, found, new Logs(without(about.log(), earlier), after), out, today);
+            page(about, damaged, found, after, out, today);
             return Exit.DONE;
         } catch (IOException e) {
             throw new Refusal(
@@ -112,8 +134,6 @@ final class RoundWalked {
 
     /** Plantings of which nothing is left, and those of which nothing was lost, by number. */
     record Harm(Collection<Integer> gone, Collection<Integer> none) {}
-
-    private record Logs(SeasonLog before, SeasonLog after) {}
 
     private boolean written(About about, SeasonLog after, List<String> lines, BufferedReader in, PrintWriter out)
             throws IOException {
@@ -141,10 +161,15 @@ final class RoundWalked {
     }
 
     private void page(
-            About about, List<Damaged> damaged, Walk.Found found, Logs logs, PrintWriter out, Consumer<Harm> today) {
+            About about,
+            List<Damaged> damaged,
+            Walk.Found found,
+            SeasonLog after,
+            PrintWriter out,
+            Consumer<Harm> today) {
         List<Integer> gone = new ArrayList<>();
         List<Integer> none = new ArrayList<>();
-        for (Entry entry : noted(logs.after(), about.on(), about.cause())) {
+        for (Entry entry : noted(after, about.on(), about.cause())) {
             Note.Lost lost = (Note.Lost) entry.note();
             if (lost.lost().value() == 0) {
                 none.add(lost.planting());
@@ -164,12 +189,27 @@ final class RoundWalked {
                     + ". The same command with --walk asks for them again.");
         }
         out.println();
-        new AfterDamage(about.plan(), logs.before(), logs.after(), about.typed(), about.on(), notice).print(out, gone);
+        PlanNow now = PlanNow.on(about.plan(), after, about.on());
+        new AfterDamage(about.was(), now, about.typed(), about.on(), notice).print(out, gone);
     }
 
     private static boolean isAll(List<Damaged> damaged, Note.Lost lost) {
         return damaged.stream()
                 .filter(stop -> stop.planting().number() == lost.planting())
                 .anyMatch(stop -> stop.planting().plants() <= lost.lost().value());
+    }
+
+    /** Losses to a cause noted of a day: what a round of that day noted already. */
+    private static List<Entry> noted(SeasonLog log, LocalDate on, Note.Cause cause) {
+        return log.inForce().stream()
+                .filter(entry ->
+                        entry.on().equals(on) && entry.note() instanceof Note.Lost lost && lost.cause() == cause)
+                .toList();
+    }
+
+    /** A log without some notes. */
+    private static SeasonLog without(SeasonLog log, List<Entry> notes) {
+        return new SeasonLog(
+                log.entries().stream().filter(entry -> !notes.contains(entry)).toList(), log.lines(), "");
     }
 }

@@ -86,12 +86,7 @@ final class SofarCommand implements Callable<Integer> {
 
     /** The day that is said, or today; it has to lie in the season. */
     static LocalDate day(Season season, @Nullable String said, CommandSpec spec) {
-        LocalDate day;
-        try {
-            day = said == null ? StartDay.or(null) : SaidDay.of(season, said);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--on: " + e.getMessage());
-        }
+        LocalDate day = said == null ? StartDay.or(null) : saidDay(season, said, spec);
         LocalDate last = season.starts().plusDays(season.days() - 1L);
         if (day.isBefore(season.starts()) || day.isAfter(last)) {
             throw new ParameterException(
@@ -99,6 +94,15 @@ final class SofarCommand implements Callable<Integer> {
                     day + " is outside the season. Say a day from " + season.starts() + " to " + last + " with --on.");
         }
         return day;
+    }
+
+    /** The day said with {@code --on}, in the season or not. */
+    static LocalDate saidDay(Season season, String said, CommandSpec spec) {
+        try {
+            return SaidDay.of(season, said);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--on: " + e.getMessage());
+        }
     }
 
     /** The log beside a plan. */

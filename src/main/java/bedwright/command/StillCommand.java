@@ -3,7 +3,7 @@ package bedwright.command;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
 import bedwright.growth.Prospect;
-import bedwright.log.SaidDay;
+import bedwright.log.SeasonLog;
 import bedwright.plan.Gap;
 import bedwright.plan.Grains;
 import bedwright.plan.Rule;
@@ -14,7 +14,6 @@ import bedwright.season.Season;
 import bedwright.season.Units;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -100,12 +99,13 @@ final class StillCommand implements Callable<Integer> {
         }
         PlanFolder plans = named.folder();
         Plan whole = plans.read();
-        int week = whole.season().weekOf(day(whole.season()));
-        int notes = SofarCommand.log(plans, whole).inForce().size();
+        int week = whole.season().weekOf(SofarCommand.saidDay(whole.season(), on, spec));
+        SeasonLog log = SofarCommand.log(plans, whole);
+        int notes = log.inForce().size();
         // What was begun, lost or moved until then changes what a bed has room for.
         Plan plan = notes == 0
                 ? whole
-                : PlanNow.of(plans, whole.season().weekStart(week).toString(), spec)
+                : PlanNow.of(whole, log, whole.season().weekStart(week).toString(), spec)
                         .plan();
         Season season = plan.season();
         List<Gap.Way> ways =
@@ -135,14 +135,6 @@ final class StillCommand implements Callable<Integer> {
             throw usage("There is no bed \"" + bed + "\". There are " + String.join(", ", beds) + ".");
         }
         return index;
-    }
-
-    private LocalDate day(Season season) {
-        try {
-            return SaidDay.of(season, on);
-        } catch (IllegalArgumentException e) {
-            throw usage("--on: " + e.getMessage());
-        }
     }
 
     private ParameterException usage(String message) {

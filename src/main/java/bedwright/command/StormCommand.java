@@ -4,7 +4,6 @@ import bedwright.climate.Gusts;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
 import bedwright.log.Note;
-import bedwright.log.SaidDay;
 import bedwright.log.SeasonLog;
 import bedwright.season.Compass;
 import bedwright.season.Plan;
@@ -90,11 +89,10 @@ final class StormCommand implements Callable<Integer> {
         Plan plan = plans.read();
         SeasonLog log = SofarCommand.log(plans, plan);
         double degrees = degrees();
-        LocalDate day = day(plan.season());
+        LocalDate day = SofarCommand.saidDay(plan.season(), on, spec);
         double speed = speed(plan.season(), degrees);
-        // As it stood before the storm: what a round noted of it already is looked at again.
-        SeasonLog before = RoundWalked.without(log, RoundWalked.noted(log, day, Note.Cause.WIND));
-        Plan then = PlanNow.on(plan, before, day).plan();
+        RoundWalked.About about = RoundWalked.About.of(plans, plan, log, named.typed(), day, Note.Cause.WIND);
+        Plan then = about.was().plan();
         Sampling.GivenGust blew = new Sampling.GivenGust(day, degrees, speed);
         StormRound round = new StormRound(
                 then.season(),
@@ -111,25 +109,8 @@ final class StormCommand implements Callable<Integer> {
         }
         round.print(out);
         List<Damaged> damaged = round.damaged();
-        if (damaged.isEmpty()) {
-            return Exit.DONE;
-        }
-        out.println();
-        if (!walked.isWalking()) {
-            StormRound.first(out, damaged, List.of(), List.of());
-            out.println();
-            out.println(
-                    "The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
-                            + " it by hand; what you don't note counts as unharmed:");
-            out.println("  " + Called.name() + " note " + named.typed() + " "
-                    + damaged.getFirst().planting().number() + " lost half wind --on " + day);
-            return Exit.DONE;
-        }
-        return walked.walk(
-                new RoundWalked.About(plans, plan, log, named.typed(), day, Note.Cause.WIND),
-                damaged,
-                out,
-                harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
+        return walked.follow(
+                about, damaged, "unharmed", out, harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
     }
 
     private double degrees() {
@@ -146,14 +127,6 @@ final class StormCommand implements Callable<Integer> {
             return Optional.of(new BigDecimal(typed.strip()).doubleValue());
         } catch (NumberFormatException e) {
             return Optional.empty();
-        }
-    }
-
-    private LocalDate day(Season season) {
-        try {
-            return SaidDay.of(season, on);
-        } catch (IllegalArgumentException e) {
-            throw usage("--on: " + e.getMessage());
         }
     }
 

@@ -162,7 +162,7 @@ final class HeldCheck {
                 metres += methods.stream()
                         .filter(one -> standing.method() == null || one.name().equals(standing.method()))
                         .findFirst()
-                        .map(one -> standing.plants() * one.spacing() / one.rows())
+                        .map(one -> one.metres(standing.plants()))
                         .orElse(0.0);
             }
         }

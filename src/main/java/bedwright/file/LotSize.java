@@ -42,7 +42,7 @@ record LotSize(double metres, double netMetres, double cells, double hours, doub
 
     private static LotSize of(Season season, Crop crop, Method method, int plants) {
         Stock stock = season.stock();
-        double metres = plants * method.spacing() / method.rows();
+        double metres = method.metres(plants);
         double cells = method.start() == Method.Start.TRAY ? plants / method.emergence() : 0;
         Double own = method.price();
         double money = (own == null ? crop.price() : own) * Math.max(plants, cells);

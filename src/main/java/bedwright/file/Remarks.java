@@ -171,7 +171,7 @@ public final class Remarks {
         for (int i = 0; i < season.pool().size(); i++) {
             Lots lots = season.pool().get(i);
             double least = known.crop(lots.crop()).map(Crop::methods).orElse(List.of()).stream()
-                    .mapToDouble(m -> lots.plants() * m.spacing() / m.rows())
+                    .mapToDouble(m -> m.metres(lots.plants()))
                     .min()
                     .orElse(0);
             if (least > longest + 0.0005) {

@@ -47,7 +47,7 @@ final class StandingRoom {
     }
 
     private void add(int i, Standing standing, String bed, double length, Method method) {
-        double metres = standing.plants() * method.spacing() / method.rows();
+        double metres = method.metres(standing.plants());
         double before = taken.getOrDefault(bed, 0.0);
         double sum = before + metres;
         taken.put(bed, sum);

@@ -73,12 +73,12 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Whether the trial is not worth a score at the temperature that the search has now. */
     private boolean isHopeless() {
-        SeasonScore live = probe == null ? null : probe.live();
-        if (live == null || glance == null || probe == null) {
+        if (probe == null || glance == null) {
             return false;
         }
+        SeasonScore live = probe.live();
         double temperature = probe.temperature();
-        return temperature >= 0 && glance.canJudge(live) && glance.isHopeless(temperature);
+        return live != null && temperature >= 0 && glance.canJudge(live) && glance.isHopeless(temperature);
     }
 
     /** Makes the layout's trial a move of a kind, each with its share of a hundred; false if it found none. */

@@ -20,7 +20,6 @@ final class Glance {
     private final PlanFacts facts;
     private final Figures figures;
     private @Nullable Margins margins;
-    private long version;
     private final double[] work;
     private final double[] cutting;
     /** What lies outside these weeks is 0. */
@@ -44,10 +43,9 @@ final class Glance {
         Margins known = margins;
         if (known == null || known.score() != score) {
             margins = new Margins(facts, score);
-        } else if (version != score.version()) {
+        } else {
             known.follow();
         }
-        version = score.version();
         return true;
     }
 

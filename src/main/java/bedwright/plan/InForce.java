@@ -32,10 +32,7 @@ public final class InForce {
         if (underWay == null) {
             throw new IllegalArgumentException("The season is not under way");
         }
-        List<Spot> more = new ArrayList<>(pulled(remaining));
-        more.addAll(plantedOutInAnyWeek(remaining));
-        PlanFacts facts =
-                all ? PlanFacts.of(remaining, seasons) : PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), more);
+        PlanFacts facts = all ? PlanFacts.of(remaining, seasons) : ofPlan(remaining, seasons, underWay);
         List<KeptPlanting> possible = underWay.inForce().stream()
                 .map(kept -> Outcomes.placeOf(facts, kept) >= 0 ? kept : inAnotherWeek(facts, kept))
                 .filter(Objects::nonNull)
@@ -48,9 +45,15 @@ public final class InForce {
         List<KeptPlanting> settled = new ArrayList<>();
         for (KeptPlanting kept : possible) {
             Integer week = until.get(kept.number());
-            settled.add(week == null ? kept : until(kept, remaining.weekStart(week)));
+            settled.add(week == null ? kept : kept.pulledAfter(remaining.weekStart(week)));
         }
         return with(facts, underWay, settled);
+    }
+
+    private static PlanFacts ofPlan(Season remaining, List<PossibleSeason> seasons, UnderWay underWay) {
+        List<Spot> more = pulled(remaining);
+        more.addAll(plantedOutInAnyWeek(remaining));
+        return PlanFacts.ofPlan(remaining, seasons, underWay.inForce(), more);
     }
 
     /**
@@ -65,7 +68,7 @@ public final class InForce {
         }
         for (int weeks = 1; weeks < season.weeks(); weeks++) {
             for (LocalDate other : List.of(out.plusWeeks(weeks), out.minusWeeks(weeks))) {
-                KeptPlanting then = plantedOut(kept, other);
+                KeptPlanting then = kept.plantedOut(other);
                 if (Outcomes.placeOf(facts, then) >= 0) {
                     return then;
                 }
@@ -79,22 +82,6 @@ public final class InForce {
                 && season.standing().get(kept.standing() - 1).isInTray();
     }
 
-    private static KeptPlanting plantedOut(KeptPlanting kept, LocalDate out) {
-        return new KeptPlanting(
-                kept.number(),
-                kept.crop(),
-                kept.method(),
-                kept.bed(),
-                kept.sown(),
-                kept.pool(),
-                kept.standing(),
-                kept.lots(),
-                kept.plants(),
-                out,
-                kept.until(),
-                kept.was());
-    }
-
     /** All that is in trays, planted out in any week. */
     private static List<Spot> plantedOutInAnyWeek(Season remaining) {
         List<Spot> spots = new ArrayList<>();
@@ -103,7 +90,7 @@ public final class InForce {
             LocalDate out = kept.out();
             if (out != null && isInTray(remaining, kept)) {
                 for (int week = remaining.firstWeek(); week < remaining.weeks(); week++) {
-                    spots.add(Outcomes.spot(remaining, plantedOut(kept, remaining.weekStart(week))));
+                    spots.add(Outcomes.spot(remaining, kept.plantedOut(remaining.weekStart(week))));
                 }
             }
         }
@@ -117,22 +104,6 @@ public final class InForce {
 
     private static PlanFacts with(PlanFacts facts, UnderWay underWay, List<KeptPlanting> inForce) {
         return PlanFacts.of(facts.season().with(underWay.with(inForce)), facts.seasons(), facts.table());
-    }
-
-    private static KeptPlanting until(KeptPlanting kept, LocalDate week) {
-        return new KeptPlanting(
-                kept.number(),
-                kept.crop(),
-                kept.method(),
-                kept.bed(),
-                kept.sown(),
-                kept.pool(),
-                kept.standing(),
-                kept.lots(),
-                kept.plants(),
-                kept.out(),
-                week,
-                kept.was());
     }
 
     /** All that stands, pulled in any week. */

@@ -29,8 +29,9 @@ final class Margins {
     /** What places of the plan bring, as far as it was asked since the last change, and when that was. */
     private final double[] known;
 
-    private final int[] knownAt;
-    private int version;
+    private final long[] knownAt;
+    /** The score's when it was last followed. */
+    private long version;
 
     Margins(PlanFacts facts, SeasonScore score) {
         this.facts = facts;
@@ -50,7 +51,7 @@ final class Margins {
         this.weights = score.weights();
         this.isNewRate = new boolean[weeks];
         this.known = new double[facts.table().places()];
-        this.knownAt = new int[known.length];
+        this.knownAt = new long[known.length];
         follow(true);
     }
 
@@ -58,15 +59,17 @@ final class Margins {
         return score;
     }
 
-    /** Takes over what was changed for good in the score. */
+    /** Takes over what was changed for good in the score, if anything was. */
     void follow() {
-        follow(false);
+        if (version != score.version()) {
+            follow(false);
+        }
     }
 
     private void follow(boolean all) {
-        double[] known = weights;
+        double[] before = weights;
         weights = score.weights();
-        boolean areNew = !Arrays.equals(known, weights);
+        boolean areNew = !Arrays.equals(before, weights);
         for (int w = 0; w < weeks; w++) {
             isNewRate[w] = all;
             if (all || score.hours().isNew(w)) {
@@ -81,7 +84,7 @@ final class Margins {
         }
         score.stems().forgetNew();
         score.hours().forgetNew();
-        version++;
+        version = score.version();
     }
 
     private void rate(int week) {
@@ -128,16 +131,9 @@ final class Margins {
     double of(int place) {
         int[] of = figures.of(place);
         int start = figures.start(place);
-        int workAt = Figures.work(of, start);
-        int firstWork = of[start + Figures.WORK_FROM];
-        int count = of[start + Figures.WORK_WEEKS];
-        double minutes = 0;
-        for (int i = 0; i < count; i++) {
-            minutes += work[firstWork + i] * of[workAt + i];
-        }
         double every = figures.material(place) + (facts.restBroken[place] ? facts.restPrice : 0);
         return stems(of, Figures.runs(of, start), of[start + Figures.RUNS])
-                - Grains.TICKS_A_MINUTE * minutes
+                - minutes(of, start, Figures.work(of, start))
                 - seasons * every;
     }
 
@@ -169,13 +165,16 @@ final class Margins {
     double setUp(int place) {
         int[] of = figures.of(place);
         int start = figures.start(place);
-        int firstWork = of[start + Figures.WORK_FROM];
-        int count = of[start + Figures.WORK_WEEKS];
-        int at = Figures.work(of, start) + count;
-        double minutes = 0;
-        for (int i = 0; i < count; i++) {
-            minutes += work[firstWork + i] * of[at + i];
+        return minutes(of, start, Figures.work(of, start) + of[start + Figures.WORK_WEEKS]);
+    }
+
+    /** What the minutes of a place that stand from {@code at} on cost, by the week. */
+    private double minutes(int[] of, int start, int at) {
+        int week = of[start + Figures.WORK_FROM];
+        double sum = 0;
+        for (int i = 0; i < of[start + Figures.WORK_WEEKS]; i++) {
+            sum += work[week + i] * of[at + i];
         }
-        return Grains.TICKS_A_MINUTE * minutes;
+        return Grains.TICKS_A_MINUTE * sum;
     }
 }

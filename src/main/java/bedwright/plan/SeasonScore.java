@@ -254,10 +254,7 @@ final class SeasonScore {
     double[] weights() {
         int m = worst.length;
         double caution = facts.season.caution().percent() / 100.0;
-        for (int k = 0; k < money.length; k++) {
-            trialMoney[k] = money[k];
-        }
-        sumOfWorst(trialMoney);
+        sumOfWorst(money);
         long least = worst[m - 1];
         double[] weights = new double[money.length];
         int counted = 0;

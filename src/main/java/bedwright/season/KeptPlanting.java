@@ -67,4 +67,14 @@ public record KeptPlanting(
     public KeptPlanting with(int otherNumber, @Nullable Integer itWas) {
         return new KeptPlanting(otherNumber, crop, method, bed, sown, pool, standing, lots, plants, out, until, itWas);
     }
+
+    /** The same planting, planted out another day. */
+    public KeptPlanting plantedOut(LocalDate day) {
+        return new KeptPlanting(number, crop, method, bed, sown, pool, standing, lots, plants, day, until, was);
+    }
+
+    /** The same planting, pulled early: its last week. */
+    public KeptPlanting pulledAfter(LocalDate week) {
+        return new KeptPlanting(number, crop, method, bed, sown, pool, standing, lots, plants, out, week, was);
+    }
 }

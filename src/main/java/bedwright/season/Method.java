@@ -165,6 +165,11 @@ public record Method(
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 
+    /** Length of bed that so many plants take, m. */
+    public double metres(int plants) {
+        return plants * spacing / rows;
+    }
+
     /** The same method with other kinds, net and figures. */
     public Method with(
             @Nullable List<Crop.KindShare> otherKinds, @Nullable NetUse otherNet, Map<String, Figure> otherFigures) {

@@ -31,7 +31,7 @@ class AcceptKilledTest {
     /** A thousand are killed by the benchmark {@link AcceptKills}. */
     @Test
     void whatWasAcknowledgedAsAcceptedStands() throws Exception {
-        AcceptKills kills = AcceptKills.run(temporary, 1, 3, 8);
+        Killed kills = AcceptKills.run(temporary, 1, 3, 8);
 
         assertThat(kills.lost()).isEmpty();
         assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +15,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
@@ -33,12 +31,16 @@ final class AcceptKills {
     private static final String PROPOSAL = "proposal.json";
     private static final String FORMER = "plan-1.json";
     private static final String LOG = "season.log";
+    /** How often a folder went back to the former plan: with it every step is told from the one before the last. */
+    private static final String BACK = "back.txt";
 
     private final Path said;
     private final Map<String, byte[]> ready;
     private final List<Path> folders = new ArrayList<>();
     private final Random random;
-    private final Map<Path, Boolean> isNew = new HashMap<>();
+    /** Steps that each folder has seen: acceptances, and goings back. */
+    private final Map<Path, Integer> steps = new HashMap<>();
+
     private final Map<String, Integer> found = new TreeMap<>();
     private final List<String> lost = new ArrayList<>();
 
@@ -56,7 +58,8 @@ final class AcceptKills {
                 Files.write(folder.resolve(file.getKey()), file.getValue());
             }
             folders.add(folder);
-            isNew.put(folder, false);
+            Files.writeString(folder.resolve(BACK), "0");
+            steps.put(folder, 0);
         }
     }
 
@@ -65,7 +68,7 @@ final class AcceptKills {
      * @param kills how many processes are killed
      * @param folders in how many folders each of them accepts at once
      */
-    static AcceptKills run(Path parent, int kills, int folders, long seed) throws Exception {
+    static Killed run(Path parent, int kills, int folders, long seed) throws Exception {
         AcceptKills all = new AcceptKills(parent, folders, seed);
         for (int i = 0; i < kills; i++) {
             all.kill();
@@ -73,36 +76,15 @@ final class AcceptKills {
                 System.err.printf(Locale.ROOT, "%d killed, %d losses%n", i + 1, all.lost.size());
             }
         }
-        return all;
-    }
-
-    /** What was lost, a line each; nothing if all is well. */
-    List<String> lost() {
-        return lost;
-    }
-
-    /** How many folders were found how. */
-    Map<String, Integer> found() {
-        return found;
+        return new Killed(all.lost, all.found);
     }
 
     private void kill() throws Exception {
         List<String> line = new ArrayList<>(List.of("-Xmx256m", Acceptor.class.getName()));
         folders.forEach(folder -> line.add(folder.toString()));
-        Process acceptor = Kills.java(line.toArray(String[]::new))
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .redirectOutput(said.toFile())
-                .start();
-        while (Files.size(said) == 0 && acceptor.isAlive()) {
-            acceptor.waitFor(2, TimeUnit.MILLISECONDS);
-        }
-        acceptor.waitFor(random.nextInt(SOON), TimeUnit.MILLISECONDS);
-        acceptor.destroyForcibly().waitFor();
-        String text = Files.readString(said);
+        List<String> told = Killed.after(random.nextInt(SOON), said, line);
         int[] acknowledged = new int[folders.size()];
-        text.substring(0, text.lastIndexOf('\n') + 1)
-                .lines()
-                .forEach(number -> acknowledged[Integer.parseInt(number)]++);
+        told.forEach(number -> acknowledged[Integer.parseInt(number)]++);
         for (int i = 0; i < acknowledged.length; i++) {
             look(folders.get(i), acknowledged[i]);
         }
@@ -113,14 +95,17 @@ final class AcceptKills {
         HeldFolder.of(folder).close();
         boolean isAfter = Arrays.equals(bytes(folder, PLAN), ready.get(PROPOSAL));
         boolean isBefore = Arrays.equals(bytes(folder, PLAN), ready.get(PLAN));
-        boolean wasNew = Boolean.TRUE.equals(isNew.get(folder));
-        boolean isExpected = isAfter == (wasNew ^ acknowledged % 2 == 1);
+        int seen = 2 * Integer.parseInt(Files.readString(folder.resolve(BACK))) + (isAfter ? 1 : 0);
+        int more = seen - steps.getOrDefault(folder, 0) - acknowledged;
         if (!isAfter && !isBefore) {
             lost.add(folder + ": the plan is neither the former nor the new one");
         } else if (!Arrays.equals(bytes(folder, isAfter ? FORMER : PROPOSAL), ready.get(isAfter ? PLAN : PROPOSAL))) {
             lost.add(folder + ": what belongs beside the plan is lost");
         } else if (!Arrays.equals(bytes(folder, LOG), ready.get(LOG))) {
             lost.add(folder + ": the log is another");
+        } else if (more < 0 || more > 1) {
+            lost.add(
+                    folder + ": " + acknowledged + " steps were acknowledged, " + (acknowledged + more) + " are there");
         }
         try (Stream<Path> files = Files.list(folder)) {
             if (files.map(file -> file.getFileName().toString())
@@ -129,10 +114,10 @@ final class AcceptKills {
             }
         }
         found.merge(
-                step + ", " + (isExpected ? "just what was acknowledged" : "one step more than was acknowledged"),
+                step + ", " + (more == 0 ? "just what was acknowledged" : "one step more than was acknowledged"),
                 1,
                 Integer::sum);
-        isNew.put(folder, isAfter);
+        steps.put(folder, seen);
     }
 
     private static byte[] bytes(Path folder, String name) throws IOException {
@@ -159,16 +144,18 @@ final class AcceptKills {
                         Map<String, byte[]> back = new LinkedHashMap<>();
                         back.put(PROPOSAL, Files.readAllBytes(plans.plan()));
                         back.put(PLAN, Files.readAllBytes(former));
+                        Path count = plans.folder().resolve(BACK);
+                        back.put(
+                                BACK,
+                                Integer.toString(1 + Integer.parseInt(Files.readString(count)))
+                                        .getBytes(StandardCharsets.UTF_8));
                         try (HeldFolder held = plans.hold()) {
                             held.save(back, List.of(FORMER));
                         }
                     } else {
                         new Proposal(plans).accept();
                     }
-                    synchronized (Acceptor.class) {
-                        System.out.write((number + "\n").getBytes(StandardCharsets.UTF_8));
-                        System.out.flush();
-                    }
+                    Killed.say(Integer.toString(number));
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -178,23 +165,8 @@ final class AcceptKills {
 
     /** Arguments: number of processes to kill, of folders in which each accepts, seed. */
     public static void main(String[] args) throws Exception {
-        Path parent = Files.createTempDirectory("bedwright-accept-kills");
-        AcceptKills kills;
-        try {
-            kills = run(parent, Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[2]));
-        } finally {
-            try (Stream<Path> files = Files.walk(parent)) {
-                files.sorted(Comparator.reverseOrder())
-                        .forEach(file -> file.toFile().delete());
-            }
-        }
-        kills.found().forEach((how, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, how));
-        kills.lost().forEach(System.out::println);
-        System.out.printf(
-                Locale.ROOT,
-                "%s kills of %s folders each, %d losses%n",
-                args[0],
-                args[1],
-                kills.lost().size());
+        Killed.print(
+                parent -> run(parent, Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[2])),
+                args[0] + " kills of " + args[1] + " folders each");
     }
 }

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +48,7 @@ final class Kills {
      * @param writers how many writers are killed that write two plans in turn
      * @param commands how many commands "plan" are killed, from their start on
      */
-    static Kills run(Path parent, int writers, int commands, long seed) throws Exception {
+    static Killed run(Path parent, int writers, int commands, long seed) throws Exception {
         Kills kills = new Kills(parent.resolve("plan"), seed);
         for (int version = 1; version <= VERSIONS; version++) {
             Path whole = parent.resolve("version" + version);
@@ -81,17 +80,7 @@ final class Kills {
             }
             kills.kill(kills.command(1 + (i + 1) % VERSIONS, kills.folder), kills.random.nextLong(millis * 5 / 4));
         }
-        return kills;
-    }
-
-    /** What was lost or left over, a line each; nothing if all is well. */
-    List<String> lost() {
-        return lost;
-    }
-
-    /** How often the killed were found at which step. */
-    Map<String, Integer> found() {
-        return found;
+        return new Killed(kills.lost, kills.found);
     }
 
     /** Two plans that differ in every file, since they are judged over other possible seasons. */
@@ -229,24 +218,8 @@ final class Kills {
 
     /** Arguments: number of writers to kill, of commands to kill, seed. */
     public static void main(String[] args) throws Exception {
-        Path parent = Files.createTempDirectory("bedwright-kills");
         int writers = Integer.parseInt(args[0]);
         int commands = Integer.parseInt(args[1]);
-        Kills kills;
-        try {
-            kills = run(parent, writers, commands, Long.parseLong(args[2]));
-        } finally {
-            try (Stream<Path> files = Files.walk(parent)) {
-                files.sorted(Comparator.reverseOrder())
-                        .forEach(file -> file.toFile().delete());
-            }
-        }
-        kills.found().forEach((step, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, step));
-        kills.lost().forEach(System.out::println);
-        System.out.printf(
-                Locale.ROOT,
-                "%d kills, %d losses%n",
-                writers + commands,
-                kills.lost().size());
+        Killed.print(parent -> run(parent, writers, commands, Long.parseLong(args[2])), writers + commands + " kills");
     }
 }

@@ -13,7 +13,7 @@ class KillsTest {
     /** A thousand are killed by the benchmark {@link Kills}. */
     @Test
     void killedAtAnyMomentAWriterLosesNothing() throws Exception {
-        Kills kills = Kills.run(temporary, 6, 0, 11);
+        Killed kills = Kills.run(temporary, 6, 0, 11);
 
         assertThat(kills.lost()).isEmpty();
         assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())
@@ -23,7 +23,7 @@ class KillsTest {
     /** A thousand are killed by the benchmark {@link NoteKills}. */
     @Test
     void killedAtAnyMomentNothingIsLostThatWasAcknowledgedAsNoted() throws Exception {
-        NoteKills kills = NoteKills.run(temporary, 1, 5, 12);
+        Killed kills = NoteKills.run(temporary, 1, 5, 12);
 
         assertThat(kills.lost()).isEmpty();
         assertThat(kills.found().values().stream().mapToInt(Integer::intValue).sum())

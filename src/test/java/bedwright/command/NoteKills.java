@@ -8,11 +8,9 @@ import bedwright.log.SeasonLog;
 import bedwright.season.Plan;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,8 +18,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
 /**
  * Kills processes that write notes into several logs at once, each at a random moment, and looks after each kill whether all
@@ -57,7 +53,7 @@ final class NoteKills {
      * @param kills how many processes are killed
      * @param logs into how many logs each of them writes at once
      */
-    static NoteKills run(Path parent, int kills, int logs, long seed) throws Exception {
+    static Killed run(Path parent, int kills, int logs, long seed) throws Exception {
         NoteKills all = new NoteKills(parent, logs, seed);
         Path first = all.folders.getFirst();
         Ran ran = Ran.of("plan", Path.of("problems/first-bed.json"), "--moves", 100, "--out", first);
@@ -83,42 +79,23 @@ final class NoteKills {
                 System.err.printf(Locale.ROOT, "%d killed, %d losses%n", i + 1, all.lost.size());
             }
         }
-        return all;
-    }
-
-    /** What was lost, a line each; nothing if all is well. */
-    List<String> lost() {
-        return lost;
-    }
-
-    /** How many logs were found how. */
-    Map<String, Integer> found() {
-        return found;
+        return new Killed(all.lost, all.found);
     }
 
     private void kill(Plan plan) throws Exception {
         List<String> line = new ArrayList<>(List.of("-Xmx128m", Noter.class.getName()));
         folders.forEach(folder -> line.add(folder.toString()));
-        Process noter = Kills.java(line.toArray(String[]::new))
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .redirectOutput(said.toFile())
-                .start();
-        while (Files.size(said) == 0 && noter.isAlive()) {
-            noter.waitFor(2, TimeUnit.MILLISECONDS);
-        }
-        noter.waitFor(random.nextInt(SOON), TimeUnit.MILLISECONDS);
-        noter.destroyForcibly().waitFor();
-        Map<Integer, List<Integer>> acknowledged = acknowledged();
+        List<String> told = Killed.after(random.nextInt(SOON), said, line);
+        Map<Integer, List<Integer>> acknowledged = acknowledged(told);
         for (int log = 0; log < folders.size(); log++) {
             look(plan, folders.get(log), acknowledged.getOrDefault(log, List.of()));
         }
     }
 
     /** Numbers of the notes that were acknowledged, by log; one of which only a part was said is none. */
-    private Map<Integer, List<Integer>> acknowledged() throws IOException {
-        String text = Files.readString(said);
+    private static Map<Integer, List<Integer>> acknowledged(List<String> told) {
         Map<Integer, List<Integer>> numbers = new HashMap<>();
-        text.substring(0, text.lastIndexOf('\n') + 1).lines().forEach(line -> {
+        told.forEach(line -> {
             String[] parts = line.split(" ", -1);
             numbers.computeIfAbsent(Integer.valueOf(parts[0]), log -> new ArrayList<>())
                     .add(Integer.valueOf(parts[1]));
@@ -183,10 +160,7 @@ final class NoteKills {
                     if (!NoteCommand.append(plans, plan, log, line)) {
                         throw new IllegalStateException("Somebody else wrote");
                     }
-                    synchronized (Noter.class) {
-                        System.out.write((number + " " + next + "\n").getBytes(StandardCharsets.UTF_8));
-                        System.out.flush();
-                    }
+                    Killed.say(number + " " + next);
                 }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -196,23 +170,8 @@ final class NoteKills {
 
     /** Arguments: number of processes to kill, of logs that each writes, seed. */
     public static void main(String[] args) throws Exception {
-        Path parent = Files.createTempDirectory("bedwright-note-kills");
-        NoteKills kills;
-        try {
-            kills = run(parent, Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[2]));
-        } finally {
-            try (Stream<Path> files = Files.walk(parent)) {
-                files.sorted(Comparator.reverseOrder())
-                        .forEach(file -> file.toFile().delete());
-            }
-        }
-        kills.found().forEach((how, count) -> System.out.printf(Locale.ROOT, "%6d  %s%n", count, how));
-        kills.lost().forEach(System.out::println);
-        System.out.printf(
-                Locale.ROOT,
-                "%s kills of %s logs each, %d losses%n",
-                args[0],
-                args[1],
-                kills.lost().size());
+        Killed.print(
+                parent -> run(parent, Integer.parseInt(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[2])),
+                args[0] + " kills of " + args[1] + " logs each");
     }
 }
