@@ -203,7 +203,7 @@ final class RelaxedModel {
         }
         double must = 0;
         for (Filling.Line line : filling.lines) {
-            double amount = line.amount()[at] / HUNDREDTHS;
+            double amount = line.asked()[at / seasons] / HUNDREDTHS;
             must += line.weight() * amount;
             if (amount == 0 || through[line.node()] == NONE) {
                 continue;

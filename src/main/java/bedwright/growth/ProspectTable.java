@@ -43,8 +43,15 @@ public final class ProspectTable {
     private final int[] until;
     private final int[] row;
     private final Row[] rows;
-    /** Places by stock, then (method × weeks from the earliest + week) × beds + bed; −1 where none is offered. */
-    private final int[][] index;
+    /**
+     * By stock, then (way × weeks from the earliest + week) × words + word: the beds that are offered, a bit each, and the
+     * place of the first of them. As small as can be, since a search looks places up at random.
+     */
+    private final long[][] offered;
+
+    private final int[][] firstOffered;
+    /** How many words of bits the beds take. */
+    private final int words;
 
     private final int[] earliest;
     private final int[] span;
@@ -73,7 +80,9 @@ public final class ProspectTable {
         until = new int[places];
         row = new int[places];
         isLate = new boolean[places];
-        index = new int[stocks][];
+        offered = new long[stocks][];
+        firstOffered = new int[stocks][];
+        words = (beds + Long.SIZE - 1) / Long.SIZE;
         earliest = new int[stocks];
         span = new int[stocks];
         List<Row> all = new ArrayList<>();
@@ -123,10 +132,14 @@ public final class ProspectTable {
         }
         earliest[s] = low;
         span[s] = ways == 0 ? 0 : high - low + 1;
-        index[s] = new int[ways * span[s] * beds];
-        Arrays.fill(index[s], -1);
+        offered[s] = new long[ways * span[s] * words];
+        firstOffered[s] = new int[offered[s].length];
         for (int p = firstPlace[s]; p < firstPlace[s + 1] && !isLate[p]; p++) {
-            index[s][(way(p) * span[s] + sowWeek[p] - low) * beds + bed[p]] = p;
+            int at = (way(p) * span[s] + sowWeek[p] - low) * words + bed[p] / Long.SIZE;
+            if (offered[s][at] == 0) {
+                firstOffered[s][at] = p;
+            }
+            offered[s][at] |= 1L << bed[p];
         }
     }
 
@@ -181,7 +194,7 @@ public final class ProspectTable {
 
     /** Number of stocks. */
     public int stocks() {
-        return index.length;
+        return offered.length;
     }
 
     /** First place of a stock; its places end before {@code firstPlace(stock + 1)}, which may be asked for too. */
@@ -248,8 +261,13 @@ public final class ProspectTable {
         if (week < 0 || week >= span[stock] || bed < 0 || bed >= beds || method < 0) {
             return -1;
         }
-        int at = (method * span[stock] + week) * beds + bed;
-        return at < index[stock].length ? index[stock][at] : -1;
+        int at = (method * span[stock] + week) * words + bed / Long.SIZE;
+        if (at >= offered[stock].length) {
+            return -1;
+        }
+        long some = offered[stock][at] >>> bed;
+        // Places of one way and week are numbered in the order of their beds.
+        return (some & 1) == 0 ? -1 : firstOffered[stock][at] + Long.bitCount(offered[stock][at]) - Long.bitCount(some);
     }
 
     /** The row of figures of a place. */

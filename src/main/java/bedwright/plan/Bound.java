@@ -211,10 +211,10 @@ final class Bound {
             }
             double serving = pay[at] * (filling.cutRate - filling.clearRate) + cutting(w) * filling.cutRate;
             for (Filling.Line line : filling.lines) {
-                add(-must * line.weight() * line.amount()[at]);
+                add(-must * line.weight() * line.asked()[w]);
                 double gain = each * (line.gain() - pays[line.node()]) + must * line.weight() - serving;
                 if (relaxed.comes[(filling.firstNode + line.node()) * weeks + w]) {
-                    add(Math.max(0, gain) * line.amount()[at]);
+                    add(Math.max(0, gain) * line.asked()[w]);
                 }
             }
         }

@@ -22,6 +22,7 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int MOST_HOPELESS = 30;
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
+    private static final int NONE = -1;
     /** Most plantings that make room for another. */
     private static final int MOST_GIVE_WAY = 3;
 
@@ -66,7 +67,7 @@ final class DrawnMoves implements Iterator<Put> {
         }
         // Nothing fits anywhere: leave one where it is.
         layout.begin();
-        Planting planting = any();
+        int planting = any();
         layout.move(planting, layout.place(planting));
         return layout.asMove();
     }
@@ -105,19 +106,19 @@ final class DrawnMoves implements Iterator<Put> {
         return makeRoom();
     }
 
-    private Planting any() {
+    private int any() {
         return layout.free(random.nextInt(layout.free()));
     }
 
-    /** A planting that has a place, or null if none has. */
-    private @Nullable Planting placed() {
-        return layout.placed() == 0 ? null : layout.free(random.nextInt(layout.placed()));
+    /** A planting that has a place, or {@link #NONE}. */
+    private int placed() {
+        return layout.placed() == 0 ? NONE : layout.free(random.nextInt(layout.placed()));
     }
 
-    /** A planting that is left out, or null if none is. */
-    private @Nullable Planting leftOut() {
+    /** A planting that is left out, or {@link #NONE}. */
+    private int leftOut() {
         int count = layout.free() - layout.placed();
-        return count == 0 ? null : layout.free(layout.placed() + random.nextInt(count));
+        return count == 0 ? NONE : layout.free(layout.placed() + random.nextInt(count));
     }
 
     private int anyPlace(int stock) {
@@ -126,19 +127,19 @@ final class DrawnMoves implements Iterator<Put> {
         return count == 0 ? SeasonScore.NOWHERE : first + random.nextInt(count);
     }
 
-    private int find(Planting planting, int bed, int week, int method) {
-        return table.find(planting.getStock(), bed, week, method);
+    private int find(int planting, int bed, int week, int method) {
+        return table.find(facts.stockOf[planting], bed, week, method);
     }
 
-    private boolean tryAt(Planting planting, int to) {
+    private boolean tryAt(int planting, int to) {
         return to >= 0 && to != layout.place(planting) && layout.moveIfFits(planting, to);
     }
 
     /** Any planting at any of its places. */
     private boolean place() {
-        Planting planting = any();
+        int planting = any();
         for (int i = 0; i < TRIES; i++) {
-            if (tryAt(planting, anyPlace(planting.getStock()))) {
+            if (tryAt(planting, anyPlace(facts.stockOf[planting]))) {
                 return true;
             }
         }
@@ -147,8 +148,8 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Leaves a planting out. */
     private boolean clear() {
-        Planting planting = placed();
-        if (planting == null) {
+        int planting = placed();
+        if (planting == NONE) {
             return false;
         }
         layout.move(planting, SeasonScore.NOWHERE);
@@ -157,14 +158,14 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** A few weeks sooner or later, in the same bed and by the same method. */
     private boolean shift() {
-        Planting planting = placed();
-        if (planting != null && facts.stays(planting.getId())) {
-            return tryAt(planting, anyPlace(planting.getStock()));
+        int planting = placed();
+        if (planting != NONE && facts.stays(planting)) {
+            return tryAt(planting, anyPlace(facts.stockOf[planting]));
         }
-        return planting != null && tryAt(planting, shifted(planting));
+        return planting != NONE && tryAt(planting, shifted(planting));
     }
 
-    private int shifted(Planting planting) {
+    private int shifted(int planting) {
         int from = layout.place(planting);
         return find(planting, table.bed(from), table.sowWeek(from) + weeks(), table.method(from));
     }
@@ -177,8 +178,8 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Another bed in the same week, by the same method. */
     private boolean changeBed() {
-        Planting planting = placed();
-        if (planting == null) {
+        int planting = placed();
+        if (planting == NONE) {
             return false;
         }
         int from = layout.place(planting);
@@ -192,12 +193,12 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Another method in the same bed, sown so that it still comes in about the same time. */
     private boolean changeMethod() {
-        Planting planting = placed();
-        if (planting == null) {
+        int planting = placed();
+        if (planting == NONE) {
             return false;
         }
         int from = layout.place(planting);
-        int methods = facts.methods(planting.getStock());
+        int methods = facts.methods(facts.stockOf[planting]);
         for (int i = 0; i < TRIES; i++) {
             int week = table.sowWeek(from) + random.nextInt(-5, 6);
             int to = find(planting, table.bed(from), week, random.nextInt(methods));
@@ -210,9 +211,9 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Two plantings trade beds and about their weeks. */
     private boolean swap() {
-        Planting one = placed();
-        Planting other = placed();
-        if (one == null || other == null || one == other) {
+        int one = placed();
+        int other = placed();
+        if (one == NONE || other == NONE || one == other) {
             return false;
         }
         int onePlace = layout.place(one);
@@ -222,7 +223,7 @@ final class DrawnMoves implements Iterator<Put> {
         if (oneTo < 0 || otherTo < 0 || (oneTo == onePlace && otherTo == otherPlace)) {
             return false;
         }
-        if (one.getStock() == other.getStock() && oneTo == otherPlace && otherTo == onePlace) {
+        if (facts.stockOf[one] == facts.stockOf[other] && oneTo == otherPlace && otherTo == onePlace) {
             // Of lots that are all alike it does not matter which stands where.
             return false;
         }
@@ -236,10 +237,10 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     /** A place of a planting in the bed of another place, in the ground from about the same week. */
-    private int startingLike(Planting planting, int own, int other) {
+    private int startingLike(int planting, int own, int other) {
         int start = facts.holds.from(other);
-        int method = own >= 0 ? table.method(own) : random.nextInt(facts.methods(planting.getStock()));
-        int away = facts.weeksToTheBed(planting.getStock(), method);
+        int method = own >= 0 ? table.method(own) : random.nextInt(facts.methods(facts.stockOf[planting]));
+        int away = facts.weeksToTheBed(facts.stockOf[planting], method);
         int first = random.nextInt(3) - 1;
         for (int i = 0; i < 3; i++) {
             int to = find(planting, table.bed(other), start - away + first, method);
@@ -259,8 +260,8 @@ final class DrawnMoves implements Iterator<Put> {
         }
         for (int i = 0; i < TRIES; i++) {
             int to = givers.draw(random, live);
-            Planting planting = to < 0 ? null : lotOf(table.stock(to));
-            if (planting != null && tryAt(planting, to)) {
+            int planting = to < 0 ? NONE : lotOf(table.stock(to));
+            if (planting != NONE && tryAt(planting, to)) {
                 return true;
             }
         }
@@ -268,16 +269,16 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     /** A free lot of a stock: one left out if a few draws find one, else any. */
-    private @Nullable Planting lotOf(int stock) {
+    private int lotOf(int stock) {
         int first = facts.firstPlanting(stock);
         int count = facts.firstPlanting(stock + 1) - first;
         if (count == 0) {
-            return null;
+            return NONE;
         }
-        Planting last = null;
+        int last = NONE;
         for (int i = 0; i < TRIES; i++) {
-            Planting planting = layout.planting(first + random.nextInt(count));
-            if (planting.isHeld()) {
+            int planting = first + random.nextInt(count);
+            if (facts.isFixed(planting)) {
                 continue;
             }
             if (layout.place(planting) < 0) {
@@ -290,9 +291,9 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Leaves a planting out and puts another crop's in its bed, from about the same week on. */
     private boolean replace() {
-        Planting out = placed();
-        Planting in = leftOut();
-        if (out == null || in == null || in.getStock() == out.getStock()) {
+        int out = placed();
+        int in = leftOut();
+        if (out == NONE || in == NONE || facts.stockOf[in] == facts.stockOf[out]) {
             return false;
         }
         int to = startingLike(in, SeasonScore.NOWHERE, layout.place(out));
@@ -306,8 +307,8 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Moves all lots of a job, or some, together: by weeks, to another bed, or both. */
     private boolean moveJob() {
-        Planting planting = placed();
-        if (planting == null) {
+        int planting = placed();
+        if (planting == NONE) {
             return false;
         }
         int from = layout.place(planting);
@@ -317,11 +318,10 @@ final class DrawnMoves implements Iterator<Put> {
         if (to < 0 || to == from) {
             return false;
         }
-        int first = facts.firstPlanting(planting.getStock());
-        int end = facts.firstPlanting(planting.getStock() + 1);
+        int first = facts.firstPlanting(facts.stockOf[planting]);
+        int end = facts.firstPlanting(facts.stockOf[planting] + 1);
         for (int p = first; p < end && layout.moved() < MOST_LOTS; p++) {
-            Planting lot = layout.planting(p);
-            if (!lot.isHeld() && layout.place(lot) == from && !layout.moveIfFits(lot, to)) {
+            if (!facts.isFixed(p) && layout.place(p) == from && !layout.moveIfFits(p, to)) {
                 break;
             }
         }
@@ -330,11 +330,11 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Puts a planting where others stand, which give way: by some weeks, into another bed, or altogether. */
     private boolean makeRoom() {
-        Planting in = random.nextInt(3) == 0 ? any() : leftOut();
-        if (in == null) {
+        int in = random.nextInt(3) == 0 ? any() : leftOut();
+        if (in == NONE) {
             return false;
         }
-        int to = anyPlace(in.getStock());
+        int to = anyPlace(facts.stockOf[in]);
         if (to < 0 || to == layout.place(in)) {
             return false;
         }
@@ -347,7 +347,7 @@ final class DrawnMoves implements Iterator<Put> {
                 return true;
             }
             int index = start + i;
-            Planting other = layout.inBed(bed, index < count ? index : index - count);
+            int other = layout.inBed(bed, index < count ? index : index - count);
             if (other != in && facts.holds.overlap(layout.place(other), to)) {
                 giveWay(other);
             }
@@ -356,7 +356,7 @@ final class DrawnMoves implements Iterator<Put> {
     }
 
     /** Puts a planting where there is room: some weeks away or into another bed, else nowhere. */
-    private void giveWay(Planting planting) {
+    private void giveWay(int planting) {
         int from = layout.place(planting);
         for (int i = 0; i < OTHER_PLACES; i++) {
             int to = random.nextBoolean()

@@ -5,28 +5,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What places take up, need and give, as the ledgers read it: all that belongs to a place lies together, because most of
+ * What places need and give, as the ledgers read it: all that belongs to a place lies together, because most of
  * the time of a move goes by waiting for memory.
  *
- * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #USES}, {@link
- * #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO}, {@link #WEEK_SUMS} are how many uses
- * there are, the first week with work, its weeks, how many runs of stems, from when to when it has its bed, be that over or
- * not, and where, from {@link #start} on, the sums over the seasons stand. From {@link #FIRST_USE} on stand the uses of shelves ({@link #A_USE} figures each: shelf, first
- * week, end, mm or cells; the first is the bed, whose number is the place's own and stands here as −1); then minutes of
+ * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO}, {@link #WEEK_SUMS} are
+ * the first week with work, its weeks, how many runs of stems, from when to when it has its bed, be that over or
+ * not, and where, from {@link #start} on, the sums over the seasons stand. From {@link #HEAD} on stand minutes of
  * work by week; then those of set-up; then the runs ({@link #A_RUN} figures each: kind told apart × weeks + first week,
  * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost; then their sums over the
  * seasons, for each week of each run.
  */
 final class Figures {
-    static final int USES = 0;
-    static final int WORK_FROM = 1;
-    static final int WORK_WEEKS = 2;
-    static final int RUNS = 3;
-    static final int STOOD_FROM = 4;
-    static final int STOOD_TO = 5;
-    static final int WEEK_SUMS = 6;
-    static final int FIRST_USE = 7;
-    static final int A_USE = 4;
+    static final int WORK_FROM = 0;
+    static final int WORK_WEEKS = 1;
+    static final int RUNS = 2;
+    static final int STOOD_FROM = 3;
+    static final int STOOD_TO = 4;
+    static final int WEEK_SUMS = 5;
+    static final int HEAD = 6;
     static final int A_RUN = 3;
 
     private final int[][] figures;
@@ -35,7 +31,7 @@ final class Figures {
     private final int[] bed;
     private final long[] material;
 
-    Figures(ProspectTable table, Kinds kinds, Numbers numbers) {
+    Figures(ProspectTable table, Kinds kinds) {
         int places = table.places();
         figures = new int[table.stocks()][];
         stock = new int[places];
@@ -44,12 +40,9 @@ final class Figures {
         material = new long[places];
         int[] at = new int[table.rows()];
         for (int s = 0; s < figures.length; s++) {
-            figures[s] = compiled(table, s, at, kinds, numbers);
+            figures[s] = compiled(table, s, at, kinds);
         }
     }
-
-    /** Numbers of the shelves after the beds. */
-    record Numbers(int bench, int trays, int firstNet, int cover) {}
 
     /**
      * How kinds are told apart.
@@ -61,7 +54,7 @@ final class Figures {
     record Kinds(int weeks, int[] cell, int[] role) {}
 
     /** @param at where each row begins, plus one: 0 for those not yet met; no row belongs to two stocks */
-    private int[] compiled(ProspectTable table, int s, int[] at, Kinds kinds, Numbers numbers) {
+    private int[] compiled(ProspectTable table, int s, int[] at, Kinds kinds) {
         int first = table.firstPlace(s);
         int end = table.firstPlace(s + 1);
         List<int[]> rows = new ArrayList<>();
@@ -69,7 +62,7 @@ final class Figures {
         for (int place = first; place < end; place++) {
             int row = table.row(place);
             if (at[row] == 0) {
-                int[] one = row(table, row, kinds, numbers);
+                int[] one = row(table, row, kinds);
                 rows.add(one);
                 at[row] = length + 1;
                 length += one.length;
@@ -88,16 +81,7 @@ final class Figures {
         return all;
     }
 
-    private static int[] row(ProspectTable table, int row, Kinds kinds, Numbers numbers) {
-        List<Integer> uses =
-                new ArrayList<>(List.of(-1, table.heldFrom(row), table.heldTo(row), table.millimetres(row)));
-        use(uses, numbers.bench, table.benchFrom(row), table.benchTo(row), table.cells(row));
-        use(uses, numbers.trays, table.trayFrom(row), table.trayTo(row), table.cells(row));
-        if (table.net(row) >= 0) {
-            int net = numbers.firstNet + table.net(row);
-            use(uses, net, table.netFrom(row), table.netTo(row), table.netMillimetres(row));
-        }
-        use(uses, numbers.cover, table.coverFrom(row), table.coverTo(row), table.millimetres(row));
+    private static int[] row(ProspectTable table, int row, Kinds kinds) {
         List<Integer> runs = runs(table, row, kinds);
         int[] work = table.work(row);
         int[] stems = table.stems(row);
@@ -105,17 +89,13 @@ final class Figures {
         for (int r = 2; r < runs.size(); r += A_RUN) {
             runWeeks += runs.get(r);
         }
-        int[] one = new int[FIRST_USE + uses.size() + 2 * work.length + runs.size() + stems.length + runWeeks];
-        one[USES] = uses.size() / A_USE;
+        int[] one = new int[HEAD + 2 * work.length + runs.size() + stems.length + runWeeks];
         one[WORK_FROM] = table.workFrom(row);
         one[WORK_WEEKS] = work.length;
         one[RUNS] = runs.size() / A_RUN;
         one[STOOD_FROM] = table.stoodFrom(row);
         one[STOOD_TO] = table.stoodTo(row);
-        int at = FIRST_USE;
-        for (int figure : uses) {
-            one[at++] = figure;
-        }
+        int at = HEAD;
         System.arraycopy(work, 0, one, at, work.length);
         at += work.length;
         System.arraycopy(table.setUp(row), 0, one, at, work.length);
@@ -130,12 +110,6 @@ final class Figures {
             one[at + stems.length + i / seasons] += stems[i];
         }
         return one;
-    }
-
-    private static void use(List<Integer> uses, int shelf, int from, int to, int amount) {
-        if (from < to && amount > 0) {
-            uses.addAll(List.of(shelf, from, to, amount));
-        }
     }
 
     /** Blocks of stems of one kind in weeks that follow one another are a run. */
@@ -183,12 +157,12 @@ final class Figures {
     }
 
     /** Where the minutes of work begin. */
-    static int work(int[] figures, int start) {
-        return start + FIRST_USE + figures[start + USES] * A_USE;
+    static int work(int start) {
+        return start + HEAD;
     }
 
     /** Where the runs begin. */
     static int runs(int[] figures, int start) {
-        return work(figures, start) + 2 * figures[start + WORK_WEEKS];
+        return work(start) + 2 * figures[start + WORK_WEEKS];
     }
 }

@@ -46,12 +46,12 @@ final class Filling {
      *
      * @param line its number
      * @param node its kind, of this role's kinds
-     * @param amount hundredths asked for: week w in season k at w × K + k
+     * @param asked hundredths asked for, by week
      * @param gain grains for each hundredth taken
      * @param weight weight of a hundredth missing
      * @param asksBefore in how many weeks before each it asks for any
      */
-    record Line(int line, int node, int[] amount, long gain, long weight, int[] asksBefore) {
+    record Line(int line, int node, int[] asked, long gain, long weight, int[] asksBefore) {
         boolean asksIn(int first, int end) {
             return asksBefore[first] < asksBefore[end];
         }
@@ -105,17 +105,19 @@ final class Filling {
         for (int i = 0; i < lines.length; i++) {
             DemandLine line = order.get(i);
             boolean paidInFull = line.promise() == DemandLine.Promised.BOUGHT_IN;
-            int[] amount = new int[none.length];
+            int[] asked = new int[weeks];
+            for (int w = 0; w < weeks; w++) {
+                asked[w] = (int) Math.min(line.asked()[w], Integer.MAX_VALUE);
+            }
             for (int at = 0; at < none.length; at++) {
-                amount[at] = (int) Math.min(line.asked()[at / seasons], Integer.MAX_VALUE);
-                none[at] += (double) (paidInFull ? line.price() - line.lack() : -line.lack()) * amount[at];
+                none[at] += (double) (paidInFull ? line.price() - line.lack() : -line.lack()) * asked[at / seasons];
             }
             long gain = paidInFull ? line.lack() : line.price() + line.lack();
             int[] before = new int[weeks + 1];
             for (int w = 0; w < weeks; w++) {
                 before[w + 1] = before[w] + (line.asked()[w] > 0 ? 1 : 0);
             }
-            lines[i] = new Line(line.index(), cells.of(line.node()) - first, amount, gain, line.weight(), before);
+            lines[i] = new Line(line.index(), cells.of(line.node()) - first, asked, gain, line.weight(), before);
         }
         return new Filling(role, first, parent, most, lines, none, weeks, cutRate, clearRate);
     }
@@ -136,7 +138,14 @@ final class Filling {
         final long[] missing;
 
         private final int[] taken;
+        private final int[] asked;
         private int[][] room;
+        private int[][] tight = new int[0][];
+        private double[][] worth = new double[0][];
+        private double[][] price = new double[0][];
+        private final double[] nothing;
+        private double[] gains = new double[0];
+        private boolean[] isAsked = new boolean[0];
 
         Result(int weeks, int seasons) {
             money = new double[weeks * seasons];
@@ -144,6 +153,8 @@ final class Filling {
             came = new int[money.length];
             missing = new long[weeks];
             taken = new int[money.length];
+            asked = new int[money.length];
+            nothing = new double[money.length];
             room = new int[0][];
         }
 
@@ -153,6 +164,20 @@ final class Filling {
                 room = new int[nodes][money.length];
             }
             return room;
+        }
+
+        /** Makes room for what is noted of so many kinds and lines. */
+        private void makeTight(int nodes, int lines) {
+            if (tight.length < nodes) {
+                tight = new int[nodes][money.length];
+                worth = new double[nodes][money.length];
+                price = new double[nodes][money.length];
+                isAsked = new boolean[nodes];
+            }
+            Arrays.fill(isAsked, false);
+            if (gains.length <= lines) {
+                gains = new double[lines + 1];
+            }
         }
     }
 
@@ -251,67 +276,132 @@ final class Filling {
     }
 
     /**
-     * What a hundredth more or less of each kind brings in a run of weeks, work at its rates included. What filling brings
+     * What a hundredth more or less of a kind brings in a run of weeks, work at its rates included. What filling brings
      * is concave in what comes, and these prices are the multipliers of the rooms that are used up; so no change of what
      * comes brings more than they say, as long as the rates stay.
      *
      * @param sums as for {@link #fill}
      * @param rates grains a tick of work: week w in season k at w × K + k
      * @param missing grains for a weighted hundredth that must be ours
-     * @param prices set: laid out like the sums
-     * @param tight for each kind room for all weeks and seasons to work in
+     * @param of the kinds that are to be priced, of this role's
+     * @param prices set for them: laid out like the sums
      */
     void price(
-            int first,
-            int end,
-            int[] sums,
-            double[] rates,
-            double missing,
-            double[] prices,
-            double[][] tight,
-            Result result) {
+            int first, int end, int[] sums, double[] rates, double missing, int[] of, float[] prices, Result result) {
+        int wide = (end - first) * seasons;
+        int from = first * seasons;
+        noteTight(first, end, sums, result);
+        double[] gains = result.gains;
+        for (int l = 0; l < lines.length; l++) {
+            gains[l] = lines[l].gain + missing * lines[l].weight;
+        }
+        gains[lines.length] = Double.NEGATIVE_INFINITY;
+        for (int n = 0; n < nodes; n++) {
+            if (result.isAsked[n]) {
+                priceAsked(n, from, wide, rates, result);
+                priceFull(n, at(n, from), wide, sums, result);
+            }
+        }
+        for (int n : of) {
+            int asked = n;
+            while (asked >= 0 && !result.isAsked[asked]) {
+                // Worth what the kind that holds it is: nothing asks for it alone.
+                asked = parent[asked];
+            }
+            payClearing(asked < 0 ? result.nothing : result.price[asked], rates, from, prices, at(n, from), wide);
+        }
+    }
+
+    /** Where the figures of one of this role's kinds stand in what is laid out like the sums. */
+    private int at(int n, int from) {
+        return (firstNode + n) * weeks * seasons + from;
+    }
+
+    /** What a kind of which there is too little brings more than the kind that holds it; clearing not counted. */
+    private void priceAsked(int n, int from, int wide, double[] rates, Result result) {
+        double[] gains = result.gains;
+        int[] tight = result.tight[n];
+        double[] worth = result.worth[n];
+        double work = cutRate - clearRate;
+        for (int i = 0; i < wide; i++) {
+            worth[i] = Math.max(0, gains[tight[i]] - work * rates[from + i]);
+        }
+        if (parent[n] < 0) {
+            System.arraycopy(worth, 0, result.price[n], 0, wide);
+        } else {
+            addWithin(worth, result.worth[parent[n]], result.price[n], result.price[parent[n]], wide);
+        }
+    }
+
+    /** What is worth more than the kind that holds it is so by the difference. */
+    private static void addWithin(double[] worth, double[] above, double[] price, double[] up, int wide) {
+        for (int i = 0; i < wide; i++) {
+            double most = Math.max(worth[i], above[i]);
+            price[i] = up[i] + most - above[i];
+            worth[i] = most;
+        }
+    }
+
+    /** Of a kind of which no more can be sold, more brings nothing. */
+    private void priceFull(int n, int at, int wide, int[] sums, Result result) {
+        double[] price = result.price[n];
+        for (int i = 0; most[n] != Integer.MAX_VALUE && i < wide; i++) {
+            price[i] = sums[at + i] >= most[n] ? 0 : price[i];
+        }
+    }
+
+    private void payClearing(double[] price, double[] rates, int from, float[] prices, int at, int wide) {
+        double rate = clearRate;
+        for (int i = 0; i < wide; i++) {
+            prices[at + i] = (float) (price[i] - rate * rates[from + i]);
+        }
+    }
+
+    /** Fills a run of weeks, noting of each kind that is asked for, or of which only so many can be sold, the first line that leaves nothing of it. */
+    private void noteTight(int first, int end, int[] sums, Result result) {
         int wide = (end - first) * seasons;
         int from = first * seasons;
         int[][] room = result.room(nodes);
-        for (int n = 0; n < nodes; n++) {
-            System.arraycopy(sums, (firstNode + n) * weeks * seasons + from, room[n], 0, wide);
-            Arrays.fill(tight[n], 0, wide, 0);
+        result.makeTight(nodes, lines.length);
+        for (Line line : lines) {
+            noteAsked(line.asksIn(first, end) ? line.node : -1, result.isAsked);
         }
         for (int n : capped) {
-            keepTo(room[n], most[n], wide);
-        }
-        int[] taken = result.taken;
-        for (Line line : lines) {
-            if (line.asksIn(first, end)) {
-                System.arraycopy(line.amount, from, taken, 0, wide);
-                takeWide(line.node, room, wide, taken);
-                for (int n = line.node; n >= 0; n = parent[n]) {
-                    noteTight(line, room[n], from, rates, missing, tight[n], wide);
-                }
-            }
+            noteAsked(n, result.isAsked);
         }
         for (int n = 0; n < nodes; n++) {
-            int at = (firstNode + n) * weeks * seasons + from;
-            int above = parent[n] < 0 ? -1 : (firstNode + parent[n]) * weeks * seasons + from;
-            for (int i = 0; i < wide; i++) {
-                double clearing = clearRate * rates[from + i];
-                double most = above < 0 ? 0 : tight[parent[n]][i];
-                double within = above < 0 ? 0 : prices[above + i] + clearing;
-                double more = Math.max(0, tight[n][i] - most);
-                tight[n][i] = most + more;
-                prices[at + i] = (sums[at + i] >= this.most[n] ? 0 : within + more) - clearing;
+            if (result.isAsked[n]) {
+                System.arraycopy(sums, at(n, from), room[n], 0, wide);
+                keepTo(room[n], most[n], wide);
+                Arrays.fill(result.tight[n], 0, wide, lines.length);
+            }
+        }
+        int[] taken = result.taken;
+        int[] asked = result.asked;
+        for (int l = 0; l < lines.length; l++) {
+            Line line = lines[l];
+            if (line.asksIn(first, end)) {
+                spread(line.asked, first, end, asked);
+                System.arraycopy(asked, 0, taken, 0, wide);
+                takeWide(line.node, room, wide, taken);
+                for (int n = line.node; n >= 0; n = parent[n]) {
+                    noteTight(l, asked, room[n], result.tight[n], wide);
+                }
             }
         }
     }
 
-    /** Where nothing is left for a line in a kind that holds it, and was before it, the kind is worth what the line brings. */
-    private void noteTight(Line line, int[] room, int from, double[] rates, double missing, double[] tight, int wide) {
-        double gain = line.gain + missing * line.weight;
-        double work = cutRate - clearRate;
+    private void noteAsked(int node, boolean[] isAsked) {
+        for (int n = node; n >= 0 && !isAsked[n]; n = parent[n]) {
+            isAsked[n] = true;
+        }
+    }
+
+    /** Without a branch, for the machine's wide instructions: neither room nor what is asked for is ever negative. */
+    private static void noteTight(int line, int[] asked, int[] room, int[] tight, int wide) {
         for (int i = 0; i < wide; i++) {
-            if (room[i] == 0 && tight[i] == 0 && line.amount[from + i] > 0) {
-                tight[i] = Math.max(1, gain - work * rates[from + i]);
-            }
+            int isTight = ((room[i] - 1) & -asked[i]) >> (Integer.SIZE - 1);
+            tight[i] = Math.min(tight[i], isTight & line | ~isTight & Integer.MAX_VALUE);
         }
     }
 
@@ -319,16 +409,23 @@ final class Filling {
     private void take(Line line, int first, int end, int[][] room, Result result) {
         int wide = (end - first) * seasons;
         int[] taken = result.taken;
-        System.arraycopy(line.amount, first * seasons, taken, 0, wide);
+        spread(line.asked, first, end, taken);
         takeWide(line.node, room, wide, taken);
         plus(result.served, taken, wide);
         earn(result.money, taken, line.gain, wide);
         for (int w = first; line.weight > 0 && w < end; w++) {
-            long missing = (long) line.amount[w * seasons] * seasons;
+            long missing = (long) line.asked[w] * seasons;
             for (int i = (w - first) * seasons; i < (w - first + 1) * seasons; i++) {
                 missing -= taken[i];
             }
             result.missing[w - first] += line.weight * missing;
+        }
+    }
+
+    /** Lays out what is the same in all seasons, for a run of weeks from 0 on. */
+    private void spread(int[] byWeek, int first, int end, int[] to) {
+        for (int w = first, at = 0; w < end; w++, at += seasons) {
+            Arrays.fill(to, at, at + seasons, byWeek[w]);
         }
     }
 
@@ -374,7 +471,7 @@ final class Filling {
         }
         for (Line line : lines) {
             int[] taken = served[line.line][week];
-            System.arraycopy(line.amount, week * seasons, taken, 0, seasons);
+            Arrays.fill(taken, line.asked[week]);
             takeWide(line.node, room, seasons, taken);
         }
     }

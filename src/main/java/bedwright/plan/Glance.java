@@ -146,7 +146,7 @@ final class Glance {
         int start = figures.start(place);
         int week = of[start + Figures.WORK_FROM];
         int count = of[start + Figures.WORK_WEEKS];
-        int at = Figures.work(of, start);
+        int at = Figures.work(start);
         double ticks = (double) sign * facts.seasonCount * Grains.TICKS_A_MINUTE;
         for (int i = 0; i < count; i++) {
             work[week + i] += ticks * (withSetUp ? of[at + i] + of[at + count + i] : of[at + i]);

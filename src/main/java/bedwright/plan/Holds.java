@@ -6,20 +6,23 @@ import bedwright.growth.ProspectTable;
  * Which bed each place holds, from when to when and how much of it, one number a place: what a search looks up most, and
  * at random, so that it has to lie close together.
  *
- * <p>From the highest bits: bed 16, first week 8, end 8, millimetres 32.
+ * <p>From the highest bits: bed 16, first week 8, end 8, number of the length among the amounts of
+ * {@link Uses} 32.
  */
 final class Holds {
     private static final int WEEK = 0xff;
     private final long[] packed;
+    private final Uses uses;
 
-    Holds(ProspectTable table) {
+    Holds(ProspectTable table, Uses uses) {
+        this.uses = uses;
         packed = new long[table.places()];
         for (int place = 0; place < packed.length; place++) {
             int row = table.row(place);
             packed[place] = (long) table.bed(place) << 48
                     | (long) table.heldFrom(row) << 40
                     | (long) table.heldTo(row) << 32
-                    | table.millimetres(row);
+                    | uses.sizeInBed(place);
         }
     }
 
@@ -36,8 +39,13 @@ final class Holds {
         return (int) (packed[place] >>> 32) & WEEK;
     }
 
-    int millimetres(int place) {
+    /** The number of its length among all amounts. */
+    int size(int place) {
         return (int) packed[place];
+    }
+
+    int millimetres(int place) {
+        return uses.amount(size(place));
     }
 
     /** Whether two places hold one bed in a same week. */

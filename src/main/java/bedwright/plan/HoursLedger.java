@@ -87,7 +87,7 @@ final class HoursLedger {
     void post(int place, int sign) {
         int[] of = figures.of(place);
         int start = figures.start(place);
-        postWork(of, start, Figures.work(of, start), sign);
+        postWork(of, start, Figures.work(start), sign);
         int job = facts.jobOf[place];
         if (!isJobTouched[job]) {
             isJobTouched[job] = true;
@@ -198,7 +198,7 @@ final class HoursLedger {
         int place = facts.placeOfJob[job];
         int[] of = figures.of(place);
         int start = figures.start(place);
-        postWork(of, start, Figures.work(of, start) + of[start + Figures.WORK_WEEKS], sign);
+        postWork(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS], sign);
     }
 
     /** Ticks beyond a week's limit, summed over the seasons. */

@@ -1,6 +1,5 @@
 package bedwright.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,8 +31,9 @@ final class Layout {
 
     private int unsure;
 
-    private final List<Planting> moved = new ArrayList<>();
-    private final List<Integer> to = new ArrayList<>();
+    private int[] moved = new int[8];
+    private int[] to = new int[8];
+    private int count;
     /** How many of them have been posted: only where several are moved is it needed. */
     private int inRoom;
     /** What had been posted before each. */
@@ -161,8 +161,8 @@ final class Layout {
     }
 
     /** The i-th of the plantings that may move; those that have a place come first. */
-    Planting free(int i) {
-        return plantings.get(free[i]);
+    int free(int i) {
+        return free[i];
     }
 
     /** How many of those that may move stand in a bed. */
@@ -171,50 +171,46 @@ final class Layout {
     }
 
     /** The i-th of those that may move and stand in a bed. */
-    Planting inBed(int bed, int i) {
-        return plantings.get(inBed[bed][i]);
-    }
-
-    Planting planting(int number) {
-        return plantings.get(number);
+    int inBed(int bed, int i) {
+        return inBed[bed][i];
     }
 
     /** Begins a new trial from where the plantings stand. */
     void begin() {
         room.forget();
         inRoom = 0;
-        moved.clear();
-        to.clear();
+        count = 0;
     }
 
     /** Where a planting stands, before the trial. */
-    int place(Planting planting) {
-        return place[planting.getId()];
+    int place(int planting) {
+        return place[planting];
     }
 
     /** Puts a planting elsewhere in the trial; each only once, but the last may be taken back. */
-    void move(Planting planting, int at) {
-        if ((at < 0 && facts.stays(planting.getId())) || facts.isRefused(planting.getId(), at)) {
-            at = place(planting);
+    void move(int planting, int at) {
+        boolean mayNot = at < 0 ? facts.stays(planting) : facts.isRefused(planting, at);
+        if (count == moved.length) {
+            moved = Arrays.copyOf(moved, 2 * count);
+            to = Arrays.copyOf(to, 2 * count);
         }
-        moved.add(planting);
-        to.add(at);
+        moved[count] = planting;
+        to[count++] = mayNot ? place[planting] : at;
     }
 
     /** Takes back the last that was moved in the trial. */
     void takeBack() {
-        moved.removeLast();
-        to.removeLast();
-        if (inRoom > moved.size()) {
-            inRoom = moved.size();
+        count--;
+        if (inRoom > count) {
+            inRoom = count;
             room.backTo(before[inRoom]);
         }
     }
 
     /** Moves a planting in the trial if it then all still fits; else nothing is changed. */
-    boolean moveIfFits(Planting planting, int at) {
-        if (moved.isEmpty()) {
-            int from = place(planting);
+    boolean moveIfFits(int planting, int at) {
+        if (count == 0) {
+            int from = place[planting];
             if (!hasBedRoom(at, from) || !room.fits(at, from)) {
                 return false;
             }
@@ -240,44 +236,44 @@ final class Layout {
         int bed = holds.bed(at);
         int from = holds.from(at);
         int to = holds.to(at);
-        int length = holds.millimetres(at);
+        int size = holds.size(at);
         if (without < 0 || holds.bed(without) != bed) {
-            return room.has(bed, from, to, length);
+            return room.has(bed, size, from, to);
         }
-        return room.has(bed, from, to, length, holds.from(without), holds.to(without), holds.millimetres(without));
+        return room.has(bed, size, from, to, holds.from(without), holds.to(without), holds.millimetres(without));
     }
 
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */
     boolean fits() {
-        while (inRoom < moved.size()) {
+        while (inRoom < count) {
             if (inRoom == before.length) {
                 before = Arrays.copyOf(before, 2 * inRoom);
             }
             before[inRoom] = room.posted();
-            post(place(moved.get(inRoom)), -1);
-            post(to.get(inRoom), 1);
+            post(place[moved[inRoom]], -1);
+            post(to[inRoom], 1);
             inRoom++;
         }
         return !room.isWorse();
     }
 
     int moved() {
-        return moved.size();
+        return count;
     }
 
     /** The i-th planting of the trial. */
     int movedPlanting(int i) {
-        return moved.get(i).getId();
+        return moved[i];
     }
 
     /** Where the i-th planting of the trial stands before it. */
     int movedFrom(int i) {
-        return place[moved.get(i).getId()];
+        return place[moved[i]];
     }
 
     /** Where the i-th planting of the trial is put. */
     int movedTo(int i) {
-        return to.get(i);
+        return to[i];
     }
 
     /** Whether a score measures from the plan that is followed here. */
@@ -290,6 +286,12 @@ final class Layout {
 
     /** The trial as a move. */
     Put asMove() {
-        return new Put(List.copyOf(moved), List.copyOf(to));
+        Planting[] each = new Planting[count];
+        Integer[] places = new Integer[count];
+        for (int i = 0; i < count; i++) {
+            each[i] = plantings.get(moved[i]);
+            places[i] = to[i];
+        }
+        return new Put(List.of(each), List.of(places));
     }
 }

@@ -1,6 +1,8 @@
 package bedwright.plan;
 
+import bedwright.growth.ProspectTable;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * What a little more or less of everything brings beside a plan: stems of each kind, work and set-up, in money, as
@@ -16,14 +18,16 @@ final class Margins {
     private final int weeks;
     private final int seasons;
     /** Grains a hundredth of a kind told apart: (kind × weeks + week) × K + season. */
-    private final double[] prices;
+    private final float[] prices;
     /** Grains a tick of work: week × K + season. */
     private final double[] rates;
     /** Grains for a tick of work in every season: by week. */
     private final double[] work;
 
-    private final double[][] tight;
-    private final double[] money;
+    private final float[] money;
+    /** The kinds told apart that any place gives, by role: only they need a price. */
+    private final int[][] given;
+
     private double[] weights;
     private final boolean[] isNewRate;
     /** What places of the plan bring, as far as it was asked since the last change, and when that was. */
@@ -39,20 +43,31 @@ final class Margins {
         this.score = score;
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
-        this.prices = new double[weeks * facts.cells.size() * seasons];
+        this.prices = new float[weeks * facts.cells.size() * seasons];
         this.rates = new double[weeks * seasons];
         this.work = new double[weeks];
-        int nodes = 0;
-        for (Filling filling : facts.fillings) {
-            nodes = Math.max(nodes, filling.nodes);
-        }
-        this.tight = new double[nodes][weeks * seasons];
-        this.money = new double[seasons];
+        this.money = new float[seasons];
+        this.given = given(facts);
         this.weights = score.weights();
         this.isNewRate = new boolean[weeks];
         this.known = new double[facts.table().places()];
         this.knownAt = new long[known.length];
         follow(true);
+    }
+
+    private static int[][] given(PlanFacts facts) {
+        boolean[] isGiven = new boolean[facts.cells.size()];
+        ProspectTable table = facts.table;
+        for (int row = 0; row < table.rows(); row++) {
+            for (int b = 0; b < table.blocks(row); b++) {
+                isGiven[facts.cells.of(table.blockNode(row, b))] = true;
+            }
+        }
+        return Arrays.stream(facts.fillings)
+                .map(filling -> IntStream.range(0, filling.nodes)
+                        .filter(n -> isGiven[filling.firstNode + n])
+                        .toArray())
+                .toArray(int[][]::new);
     }
 
     SeasonScore score() {
@@ -111,7 +126,7 @@ final class Margins {
         for (int w = 0; w <= weeks; w++) {
             if (w == weeks || !(all || isNewRate[w] || stems.isNew(cell + w))) {
                 if (first < w) {
-                    stems.price(filling, first, w, rates, MUST, prices, tight);
+                    stems.price(filling, first, w, rates, MUST, given[filling.role], prices);
                 }
                 first = w + 1;
             }
@@ -133,7 +148,7 @@ final class Margins {
         int start = figures.start(place);
         double every = figures.material(place) + (facts.restBroken[place] ? facts.restPrice : 0);
         return stems(of, Figures.runs(of, start), of[start + Figures.RUNS])
-                - minutes(of, start, Figures.work(of, start))
+                - minutes(of, start, Figures.work(start))
                 - seasons * every;
     }
 
@@ -155,7 +170,7 @@ final class Margins {
         return sum;
     }
 
-    private static void earn(double[] money, double[] prices, int at, int[] stems, int from) {
+    private static void earn(float[] money, float[] prices, int at, int[] stems, int from) {
         for (int k = 0; k < money.length; k++) {
             money[k] += prices[at + k] * stems[from + k];
         }
@@ -165,7 +180,7 @@ final class Margins {
     double setUp(int place) {
         int[] of = figures.of(place);
         int start = figures.start(place);
-        return minutes(of, start, Figures.work(of, start) + of[start + Figures.WORK_WEEKS]);
+        return minutes(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS]);
     }
 
     /** What the minutes of a place that stand from {@code at} on cost, by the week. */

@@ -75,6 +75,7 @@ public final class PlanFacts {
     /** Plantings that a search may move: those that are not fixed and have a place to go. */
     final int[] free;
 
+    final Uses uses;
     final Holds holds;
     final Figures figures;
     /** What it costs to change the plan in force, in a season under way. */
@@ -140,7 +141,8 @@ public final class PlanFacts {
         for (int s = 0; s < cropOf.length; s++) {
             firstPlanting[s + 1] += firstPlanting[s];
         }
-        this.holds = new Holds(table);
+        this.uses = new Uses(table, new Uses.Shelves(bench, trays, firstNet, cover));
+        this.holds = new Holds(table, uses);
         this.figures = figures();
         this.jobOf = new int[table.places()];
         this.placeOfJob = jobs();
@@ -361,8 +363,7 @@ public final class PlanFacts {
             cell[n] = cells.of(n);
             role[n] = kinds.role(n);
         }
-        return new Figures(
-                table, new Figures.Kinds(weeks, cell, role), new Figures.Numbers(bench, trays, firstNet, cover));
+        return new Figures(table, new Figures.Kinds(weeks, cell, role));
     }
 
     private int[] jobs() {

@@ -50,7 +50,7 @@ final class PriceScales {
         double[] within = new double[filling.nodes];
         double serving = facts.ownRate * (double) (filling.cutRate - filling.clearRate);
         for (Filling.Line line : filling.lines) {
-            double amount = line.amount()[week * seasons];
+            double amount = line.asked()[week];
             if (amount > 0 && relaxed.comes[(filling.firstNode + line.node()) * weeks + week]) {
                 most[line.node()] = Math.max(most[line.node()], Math.max(0, line.gain() - serving));
                 asked[line.node()] += amount;
@@ -165,8 +165,8 @@ final class PriceScales {
         double money = 0;
         for (Filling filling : facts.fillings) {
             for (Filling.Line line : filling.lines) {
-                for (int amount : line.amount()) {
-                    money += (double) line.gain() * amount;
+                for (int amount : line.asked()) {
+                    money += (double) line.gain() * amount * seasons;
                 }
             }
         }
@@ -202,8 +202,8 @@ final class PriceScales {
         double weighed = 0;
         for (Filling filling : facts.fillings) {
             for (Filling.Line line : filling.lines) {
-                for (int amount : line.amount()) {
-                    weighed += (double) line.weight() * amount;
+                for (int amount : line.asked()) {
+                    weighed += (double) line.weight() * amount * seasons;
                 }
             }
         }

@@ -12,7 +12,9 @@ import java.util.List;
  * the week.
  */
 final class RoomLedger {
-    private final Figures figures;
+    private final PlanFacts facts;
+    private final int[] all;
+    private final Vacancy vacancy;
     private final int weeks;
     private final Shelf[] shelves;
     private final int[] used;
@@ -35,6 +37,7 @@ final class RoomLedger {
     private int[] first = new int[32];
     private int[] end = new int[32];
     private int[] amount = new int[32];
+    private int[] size = new int[32];
     private int uses;
 
     private final int[] change;
@@ -42,7 +45,8 @@ final class RoomLedger {
     private boolean isSummed;
 
     RoomLedger(PlanFacts facts) {
-        this.figures = facts.figures;
+        this.facts = facts;
+        this.all = facts.uses.all;
         this.weeks = facts.weeks;
         List<Shelf> all = facts.shelves;
         this.shelves = all.toArray(Shelf[]::new);
@@ -60,6 +64,7 @@ final class RoomLedger {
                 used[s * weeks + w] = (int) shelves[s].missing(facts.season, w);
             }
         }
+        this.vacancy = new Vacancy(facts.uses, weeks, used, holds);
     }
 
     /** Adds (sign 1) or takes away (sign −1) what a place takes up. */
@@ -81,17 +86,17 @@ final class RoomLedger {
     }
 
     private void list(int place, int sign) {
-        int[] of = figures.of(place);
-        int start = figures.start(place);
-        int count = of[start + Figures.USES];
+        int at = facts.uses.start(place);
+        int count = all[at++];
         if (uses + count > shelf.length) {
             grow(2 * (uses + count));
         }
-        for (int u = 0, at = start + Figures.FIRST_USE; u < count; u++, at += Figures.A_USE) {
-            shelf[uses] = u == 0 ? figures.bed(place) : of[at];
-            first[uses] = of[at + 1];
-            end[uses] = of[at + 2];
-            amount[uses] = sign * of[at + 3];
+        for (int u = 0; u < count; u++, at += Uses.A_USE) {
+            shelf[uses] = u == 0 ? facts.holds.bed(place) : all[at];
+            first[uses] = all[at + Uses.FIRST];
+            end[uses] = all[at + Uses.END];
+            amount[uses] = sign * all[at + Uses.AMOUNT];
+            size[uses] = all[at + Uses.SIZE];
             uses++;
         }
     }
@@ -101,6 +106,7 @@ final class RoomLedger {
         first = Arrays.copyOf(first, length);
         end = Arrays.copyOf(end, length);
         amount = Arrays.copyOf(amount, length);
+        size = Arrays.copyOf(size, length);
     }
 
     /** How much is posted, to come back to with {@link #backTo}. */
@@ -123,54 +129,77 @@ final class RoomLedger {
      * @param without a place that is left for it, or {@link SeasonScore#NOWHERE}
      */
     boolean fits(int place, int without) {
-        int[] of = figures.of(place);
-        int start = figures.start(place);
-        int end = start + Figures.FIRST_USE + of[start + Figures.USES] * Figures.A_USE;
-        for (int at = start + Figures.FIRST_USE; at < end; at += Figures.A_USE) {
-            int on = of[at] < 0 ? figures.bed(place) : of[at];
-            if (!canGrow[on] && !fits(on, of, at, without)) {
+        int at = facts.uses.start(place);
+        int shelfAt = facts.holds.bed(place);
+        for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
+            int on = all[at] < 0 ? shelfAt : all[at];
+            if (!canGrow[on] && !fits(on, at, without)) {
                 return false;
             }
         }
         return true;
     }
 
-    private boolean fits(int on, int[] use, int u, int without) {
+    /** Whether the use at {@code use} fits on a shelf. */
+    private boolean fits(int on, int use, int without) {
+        if (has(on, all[use + Uses.SIZE], all[use + Uses.FIRST], all[use + Uses.END])) {
+            return true;
+        }
         if (without >= 0) {
-            int[] of = figures.of(without);
-            int start = figures.start(without);
-            int end = start + Figures.FIRST_USE + of[start + Figures.USES] * Figures.A_USE;
-            for (int at = start + Figures.FIRST_USE; at < end; at += Figures.A_USE) {
-                if ((of[at] < 0 ? figures.bed(without) : of[at]) == on) {
-                    return has(on, use[u + 1], use[u + 2], use[u + 3], of[at + 1], of[at + 2], of[at + 3]);
+            int at = facts.uses.start(without);
+            for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
+                if ((all[at] < 0 ? facts.holds.bed(without) : all[at]) == on) {
+                    return has(
+                            on,
+                            all[use + Uses.SIZE],
+                            all[use + Uses.FIRST],
+                            all[use + Uses.END],
+                            all[at + Uses.FIRST],
+                            all[at + Uses.END],
+                            all[at + Uses.AMOUNT]);
                 }
             }
         }
-        return has(on, use[u + 1], use[u + 2], use[u + 3]);
+        return false;
     }
 
-    /** Whether a shelf has room for so much more in all weeks of a stretch, beside what the plan measured from uses. */
-    boolean has(int shelf, int first, int end, int amount) {
-        int most = holds[shelf] - amount;
-        int at = shelf * weeks;
-        for (int w = at + first; w < at + end; w++) {
-            if (used[w] > most) {
-                return false;
-            }
-        }
-        return true;
+    /** Whether a shelf has room for one of the amounts more in all weeks of a stretch, beside what the plan measured from uses. */
+    boolean has(int shelf, int size, int first, int end) {
+        return vacancy.has(shelf, size, first, end);
     }
 
     /** The same where something of so much, held in another stretch of the same shelf, goes away. */
-    boolean has(int shelf, int first, int end, int amount, int outFirst, int outEnd, int out) {
-        int at = shelf * weeks;
-        for (int w = first; w < end; w++) {
-            int more = outFirst <= w && w < outEnd ? amount - out : amount;
-            if (more > 0 && used[at + w] + more > holds[shelf]) {
-                return false;
+    boolean has(int shelf, int size, int first, int end, int outFirst, int outEnd, int out) {
+        int bothFirst = Math.max(first, outFirst);
+        int bothEnd = Math.min(end, outEnd);
+        if (bothFirst >= bothEnd) {
+            return has(shelf, size, first, end);
+        }
+        return has(shelf, size, first, bothFirst)
+                && has(shelf, size, bothEnd, end)
+                && hasAfter(shelf, facts.uses.amount(size) - out, bothFirst, bothEnd);
+    }
+
+    /** Whether it has if there is that much more, or less, which then always goes in. */
+    private boolean hasAfter(int shelf, int more, int first, int end) {
+        if (more > 0) {
+            int at = shelf * weeks;
+            for (int w = at + first; w < at + end; w++) {
+                if (used[w] > holds[shelf] - more) {
+                    return false;
+                }
             }
         }
         return true;
+    }
+
+    private boolean isOver(int shelf) {
+        for (int w = shelf * weeks; w < (shelf + 1) * weeks; w++) {
+            if (used[w] > holds[shelf]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
@@ -191,7 +220,7 @@ final class RoomLedger {
         for (int o = 0; o < uses; o++) {
             others += shelf[o] == s && first[o] < end[u] && first[u] < end[o] ? 1 : 0;
         }
-        return others == 1 ? !has(s, first[u], end[u], amount[u]) : isBeyond(u, s);
+        return others == 1 ? !has(s, size[u], first[u], end[u]) : isBeyond(u, s);
     }
 
     private boolean isBeyond(int u, int s) {
@@ -247,10 +276,9 @@ final class RoomLedger {
         if (!isNowhereOver(place) || (without >= 0 && !isNowhereOver(without))) {
             return false;
         }
-        int[] of = figures.of(place);
-        int at = figures.start(place) + Figures.FIRST_USE;
-        for (int u = of[figures.start(place) + Figures.USES]; u > 0; u--, at += Figures.A_USE) {
-            if (!fits(of[at] < 0 ? figures.bed(place) : of[at], of, at, without)) {
+        int at = facts.uses.start(place);
+        for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
+            if (!fits(all[at] < 0 ? facts.holds.bed(place) : all[at], at, without)) {
                 return false;
             }
         }
@@ -259,10 +287,9 @@ final class RoomLedger {
 
     /** Whether nothing that a place takes up is overfull in any week. */
     private boolean isNowhereOver(int place) {
-        int[] of = figures.of(place);
-        int at = figures.start(place) + Figures.FIRST_USE;
-        for (int u = of[figures.start(place) + Figures.USES]; u > 0; u--, at += Figures.A_USE) {
-            if (isOver[of[at] < 0 ? figures.bed(place) : of[at]]) {
+        int at = facts.uses.start(place);
+        for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
+            if (isOver[all[at] < 0 ? facts.holds.bed(place) : all[at]]) {
                 return false;
             }
         }
@@ -310,7 +337,8 @@ final class RoomLedger {
         }
         for (int u = 0; u < uses; u++) {
             int s = shelf[u];
-            isOver[s] = !has(s, 0, weeks, 0);
+            vacancy.changed(s);
+            isOver[s] = isOver(s);
         }
         forget();
     }

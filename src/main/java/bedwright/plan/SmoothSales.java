@@ -47,8 +47,8 @@ final class SmoothSales {
         this.asks = new boolean[facts.fillings.length * weeks];
         for (Filling filling : facts.fillings) {
             for (Filling.Line line : filling.lines) {
-                for (int at = 0; at < line.amount().length; at++) {
-                    asks[filling.role * weeks + at / seasons] |= line.amount()[at] > 0;
+                for (int w = 0; w < weeks; w++) {
+                    asks[filling.role * weeks + w] |= line.asked()[w] > 0;
                 }
             }
         }
@@ -143,7 +143,7 @@ final class SmoothSales {
         double serving =
                 pay[at] * (filling.cutRate - filling.clearRate) + prices[layout.cutting() + week] * filling.cutRate;
         for (Filling.Line line : filling.lines) {
-            double amount = line.amount()[at];
+            double amount = line.asked()[week];
             missing[week] += line.weight() * amount;
             sum -= must * line.weight() * amount;
             if (amount == 0 || !relaxed.comes[(filling.firstNode + line.node()) * weeks + week]) {

@@ -250,8 +250,8 @@ final class StemLedger {
     }
 
     /** Prices a run of weeks of a role: see {@link Filling#price}. */
-    void price(Filling filling, int first, int end, double[] rates, double missing, double[] prices, double[][] tight) {
-        filling.price(first, end, sums, rates, missing, prices, tight, result);
+    void price(Filling filling, int first, int end, double[] rates, double missing, int[] of, float[] prices) {
+        filling.price(first, end, sums, rates, missing, of, prices, result);
     }
 
     /** What each line gets in a week, by season. */

@@ -10,7 +10,7 @@ class HoldsTest {
     @Test
     void eachPlaceHoldsWhatTheTableSays() {
         ProspectTable table = Seasons.facts(Seasons.of(Seasons.FIRST_BED)).table();
-        Holds holds = new Holds(table);
+        Holds holds = new Holds(table, new Uses(table, new Uses.Shelves(0, 0, 0, 0)));
 
         for (int place = 0; place < table.places(); place++) {
             int row = table.row(place);

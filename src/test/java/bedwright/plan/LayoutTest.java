@@ -35,11 +35,11 @@ class LayoutTest {
         List<Boolean> said = new ArrayList<>();
         List<Boolean> found = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
-            Planting planting = layout.free(random.nextInt(layout.free()));
-            int first = facts.table.firstPlace(planting.getStock());
-            int to = first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first);
+            int planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(facts.stockOf[planting]);
+            int to = first + random.nextInt(facts.table.firstPlace(facts.stockOf[planting] + 1) - first);
             int[] moved = places.clone();
-            moved[planting.getId()] = to;
+            moved[planting] = to;
             layout.begin();
             layout.move(planting, to);
             said.add(layout.fits());
@@ -103,9 +103,9 @@ class LayoutTest {
         List<Boolean> alone = new ArrayList<>();
         List<Boolean> summedUp = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
-            Planting planting = layout.free(random.nextInt(layout.free()));
-            int first = facts.table.firstPlace(planting.getStock());
-            int to = first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first);
+            int planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(facts.stockOf[planting]);
+            int to = first + random.nextInt(facts.table.firstPlace(facts.stockOf[planting] + 1) - first);
             layout.begin();
             alone.add(layout.moveIfFits(planting, to));
             layout.begin();
@@ -118,13 +118,13 @@ class LayoutTest {
 
     private static List<Integer> inBed(Layout layout, int bed) {
         return IntStream.range(0, layout.inBed(bed))
-                .mapToObj(i -> layout.inBed(bed, i).getId())
+                .mapToObj(i -> layout.inBed(bed, i))
                 .toList();
     }
 
     private static List<Integer> numbers(Layout layout) {
         return IntStream.range(0, layout.placed())
-                .mapToObj(i -> layout.free(i).getId())
+                .mapToObj(i -> layout.free(i))
                 .toList();
     }
 
@@ -136,9 +136,9 @@ class LayoutTest {
         Layout layout = new Layout(facts);
         layout.follow(plan(places).getPlantings());
         for (int i = 0; i < 50; i++) {
-            Planting planting = layout.free(random.nextInt(layout.free()));
-            int first = facts.table.firstPlace(planting.getStock());
-            layout.move(planting, first + random.nextInt(facts.table.firstPlace(planting.getStock() + 1) - first));
+            int planting = layout.free(random.nextInt(layout.free()));
+            int first = facts.table.firstPlace(facts.stockOf[planting]);
+            layout.move(planting, first + random.nextInt(facts.table.firstPlace(facts.stockOf[planting] + 1) - first));
             layout.takeBack();
         }
 
