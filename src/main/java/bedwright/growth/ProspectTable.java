@@ -4,7 +4,6 @@ import bedwright.climate.PossibleSeason;
 import bedwright.season.Job;
 import bedwright.season.Season;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;

@@ -22,6 +22,7 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int MOST_HOPELESS = 30;
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
+
     private static final int NONE = -1;
     /** Most plantings that make room for another. */
     private static final int MOST_GIVE_WAY = 3;

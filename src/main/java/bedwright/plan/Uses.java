@@ -55,8 +55,7 @@ final class Uses {
         sizes.forEach((amount, size) -> amounts[size] = amount);
     }
 
-    private static List<Integer> uses(
-            ProspectTable table, int row, Shelves shelves, Map<Integer, Integer> sizes) {
+    private static List<Integer> uses(ProspectTable table, int row, Shelves shelves, Map<Integer, Integer> sizes) {
         Listed uses = new Listed(new ArrayList<>(), sizes);
         uses.take(-1, table.heldFrom(row), table.heldTo(row), table.millimetres(row));
         uses.takeIfAny(shelves.bench(), table.benchFrom(row), table.benchTo(row), table.cells(row));

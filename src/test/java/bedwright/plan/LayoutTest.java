@@ -123,9 +123,7 @@ class LayoutTest {
     }
 
     private static List<Integer> numbers(Layout layout) {
-        return IntStream.range(0, layout.placed())
-                .mapToObj(i -> layout.free(i))
-                .toList();
+        return IntStream.range(0, layout.placed()).mapToObj(i -> layout.free(i)).toList();
     }
 
     @ParameterizedTest
