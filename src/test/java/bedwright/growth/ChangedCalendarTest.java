@@ -60,9 +60,7 @@ class ChangedCalendarTest {
     void aPlantingThatIsNeverCutCanBePulled() {
         crop.firstCut = 701;
 
-        assertThat(pulledIn(3))
-                .extracting(Calendar::heldTo, Calendar::lastCut)
-                .containsExactly(4, Development.NEVER);
+        assertThat(pulledIn(3)).extracting(Calendar::heldTo, Calendar::lastCut).containsExactly(4, Development.NEVER);
     }
 
     @Test
@@ -94,14 +92,18 @@ class ChangedCalendarTest {
     void coverComesOffInTheWeekOfPulling() {
         crop.cover = new Method.CoverUse(4);
 
-        assertThat(pulledIn(2)).extracting(Calendar::coverTo, Calendar::coverOff).containsExactly(2, 2);
+        assertThat(pulledIn(2))
+                .extracting(Calendar::coverTo, Calendar::coverOff)
+                .containsExactly(2, 2);
     }
 
     @Test
     void coverThatIsOffBeforePullingStaysAsItWas() {
         crop.cover = new Method.CoverUse(2);
 
-        assertThat(pulledIn(3)).extracting(Calendar::coverTo, Calendar::coverOff).containsExactly(2, 2);
+        assertThat(pulledIn(3))
+                .extracting(Calendar::coverTo, Calendar::coverOff)
+                .containsExactly(2, 2);
     }
 
     @Test
@@ -150,7 +152,9 @@ class ChangedCalendarTest {
     void netThatComesDownLateIsInUseAWeekLonger() {
         netFromWeekOne();
 
-        assertThat(late(Job.NET_DOWN)).extracting(Calendar::netDown, Calendar::netTo).containsExactly(6, 7);
+        assertThat(late(Job.NET_DOWN))
+                .extracting(Calendar::netDown, Calendar::netTo)
+                .containsExactly(6, 7);
     }
 
     @Test
@@ -174,7 +178,9 @@ class ChangedCalendarTest {
     void coverThatComesOffLateIsInUseAWeekLonger() {
         crop.cover = new Method.CoverUse(3);
 
-        assertThat(late(Job.COVER_OFF)).extracting(Calendar::coverTo, Calendar::coverOff).containsExactly(4, 4);
+        assertThat(late(Job.COVER_OFF))
+                .extracting(Calendar::coverTo, Calendar::coverOff)
+                .containsExactly(4, 4);
     }
 
     @Test
