@@ -23,9 +23,10 @@ final class DrawnMoves implements Iterator<Put> {
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
 
-    private static final int NONE = -1;
     /** Most plantings that make room for another. */
     private static final int MOST_GIVE_WAY = 3;
+    /** Instead of the number of a planting. */
+    private static final int NONE = -1;
 
     private final Layout layout;
     private final PlanFacts facts;

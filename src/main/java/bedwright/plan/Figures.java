@@ -8,8 +8,8 @@ import java.util.List;
  * What places need and give, as the ledgers read it: all that belongs to a place lies together, because most of
  * the time of a move goes by waiting for memory.
  *
- * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #WORK_FROM}, {@link #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO}, {@link #WEEK_SUMS} are
- * the first week with work, its weeks, how many runs of stems, from when to when it has its bed, be that over or
+ * <p>Of a place, {@link #of} is the array in which it lies and {@link #start} where. From there: {@link #WORK_FROM}, {@link
+ * #WORK_WEEKS}, {@link #RUNS}, {@link #STOOD_FROM}, {@link #STOOD_TO}, {@link #WEEK_SUMS} are the first week with work, its weeks, how many runs of stems, from when to when it has its bed, be that over or
  * not, and where, from {@link #start} on, the sums over the seasons stand. From {@link #HEAD} on stand minutes of
  * work by week; then those of set-up; then the runs ({@link #A_RUN} figures each: kind told apart × weeks + first week,
  * role × weeks + first week, number of weeks); then the stems of all runs, seasons innermost; then their sums over the

@@ -357,7 +357,10 @@ final class Filling {
         }
     }
 
-    /** Fills a run of weeks, noting of each kind that is asked for, or of which only so many can be sold, the first line that leaves nothing of it. */
+    /**
+     * Fills a run of weeks, noting of each kind that is asked for, or of which only so many can be sold, the first line that
+     * leaves nothing of it.
+     */
     private void noteTight(int first, int end, int[] sums, Result result) {
         int wide = (end - first) * seasons;
         int from = first * seasons;

@@ -1,7 +1,6 @@
 package bedwright.plan;
 
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * What plantings take up by the week of beds, bench and stocks, with the rules {@link Rule#BED_ROOM}, {@link
@@ -13,6 +12,7 @@ import java.util.List;
  */
 final class RoomLedger {
     private final PlanFacts facts;
+    /** Of {@link Uses}. */
     private final int[] all;
     private final Vacancy vacancy;
     private final int weeks;
@@ -48,8 +48,7 @@ final class RoomLedger {
         this.facts = facts;
         this.all = facts.uses.all;
         this.weeks = facts.weeks;
-        List<Shelf> all = facts.shelves;
-        this.shelves = all.toArray(Shelf[]::new);
+        this.shelves = facts.shelves.toArray(Shelf[]::new);
         this.used = new int[shelves.length * weeks];
         this.change = new int[used.length];
         this.isTouched = new boolean[shelves.length];
@@ -92,13 +91,19 @@ final class RoomLedger {
             grow(2 * (uses + count));
         }
         for (int u = 0; u < count; u++, at += Uses.A_USE) {
-            shelf[uses] = u == 0 ? facts.holds.bed(place) : all[at];
+            shelf[uses] = shelf(at, place);
             first[uses] = all[at + Uses.FIRST];
             end[uses] = all[at + Uses.END];
             amount[uses] = sign * all[at + Uses.AMOUNT];
             size[uses] = all[at + Uses.SIZE];
             uses++;
         }
+    }
+
+    /** The shelf of the use at {@code use}, one of a place. */
+    private int shelf(int use, int place) {
+        int shelf = all[use + Uses.SHELF];
+        return shelf < 0 ? facts.holds.bed(place) : shelf;
     }
 
     private void grow(int length) {
@@ -130,9 +135,8 @@ final class RoomLedger {
      */
     boolean fits(int place, int without) {
         int at = facts.uses.start(place);
-        int shelfAt = facts.holds.bed(place);
         for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
-            int on = all[at] < 0 ? shelfAt : all[at];
+            int on = shelf(at, place);
             if (!canGrow[on] && !fits(on, at, without)) {
                 return false;
             }
@@ -148,7 +152,7 @@ final class RoomLedger {
         if (without >= 0) {
             int at = facts.uses.start(without);
             for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
-                if ((all[at] < 0 ? facts.holds.bed(without) : all[at]) == on) {
+                if (shelf(at, without) == on) {
                     return has(
                             on,
                             all[use + Uses.SIZE],
@@ -175,31 +179,21 @@ final class RoomLedger {
         if (bothFirst >= bothEnd) {
             return has(shelf, size, first, end);
         }
+        int more = facts.uses.amount(size) - out;
         return has(shelf, size, first, bothFirst)
                 && has(shelf, size, bothEnd, end)
-                && hasAfter(shelf, facts.uses.amount(size) - out, bothFirst, bothEnd);
+                && (more <= 0 || holds(shelf, more, bothFirst, bothEnd));
     }
 
-    /** Whether it has if there is that much more, or less, which then always goes in. */
-    private boolean hasAfter(int shelf, int more, int first, int end) {
-        if (more > 0) {
-            int at = shelf * weeks;
-            for (int w = at + first; w < at + end; w++) {
-                if (used[w] > holds[shelf] - more) {
-                    return false;
-                }
+    /** Whether no more than a shelf holds is used in a stretch with so much more. */
+    private boolean holds(int shelf, int more, int first, int end) {
+        int most = holds[shelf] - more;
+        for (int w = shelf * weeks + first; w < shelf * weeks + end; w++) {
+            if (used[w] > most) {
+                return false;
             }
         }
         return true;
-    }
-
-    private boolean isOver(int shelf) {
-        for (int w = shelf * weeks; w < (shelf + 1) * weeks; w++) {
-            if (used[w] > holds[shelf]) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether the posted changes go (further) beyond what there is of a shelf that can't be added to. */
@@ -278,7 +272,7 @@ final class RoomLedger {
         }
         int at = facts.uses.start(place);
         for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
-            if (!fits(all[at] < 0 ? facts.holds.bed(place) : all[at], at, without)) {
+            if (!fits(shelf(at, place), at, without)) {
                 return false;
             }
         }
@@ -289,7 +283,7 @@ final class RoomLedger {
     private boolean isNowhereOver(int place) {
         int at = facts.uses.start(place);
         for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
-            if (isOver[all[at] < 0 ? facts.holds.bed(place) : all[at]]) {
+            if (isOver[shelf(at, place)]) {
                 return false;
             }
         }
@@ -338,7 +332,7 @@ final class RoomLedger {
         for (int u = 0; u < uses; u++) {
             int s = shelf[u];
             vacancy.changed(s);
-            isOver[s] = isOver(s);
+            isOver[s] = !holds(s, 0, 0, weeks);
         }
         forget();
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -52,6 +53,34 @@ class ProspectTableTest {
             assertThat(table.find(table.stock(place), table.bed(place), table.sowWeek(place), table.method(place)))
                     .isEqualTo(place);
         }
+    }
+
+    /** Beds are kept in words of 64 bits. */
+    @Test
+    void findTellsManyBedsApart() {
+        SmallSeason season = new SmallSeason();
+        season.beds.clear();
+        for (int bed = 0; bed < 200; bed++) {
+            // Some are workable too late for anything.
+            season.beds.add(
+                    bed % 7 == 3
+                            ? SmallSeason.bed("Bed " + bed, bed, null, season.starts.plusYears(1), List.of(), List.of())
+                            : SmallSeason.bed("Bed " + bed, bed));
+        }
+        ProspectTable table = RandomSeasons.table(season);
+
+        Map<Integer, Integer> found = new HashMap<>();
+        int week = table.sowWeek(0);
+        for (int bed = 0; bed < 200; bed++) {
+            int place = table.find(0, bed, week, 0);
+            assertThat(place < 0).isEqualTo(bed % 7 == 3);
+            if (place >= 0) {
+                found.put(place, table.bed(place));
+                assertThat(table.bed(place)).isEqualTo(bed);
+                assertThat(table.sowWeek(place)).isEqualTo(week);
+            }
+        }
+        assertThat(found).hasSize(171);
     }
 
     @ParameterizedTest
