@@ -14,6 +14,7 @@ final class RoomLedger {
     private final PlanFacts facts;
     /** Of {@link Uses}. */
     private final int[] all;
+
     private final Vacancy vacancy;
     private final int weeks;
     private final Shelf[] shelves;
