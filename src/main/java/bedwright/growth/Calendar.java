@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param lastCut last week of cutting, which may lie before the season, or {@link Development#NEVER}
  * @param lastGrace last grace week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
  * @param lastHeld last held week before the season's end cuts it off, or {@link Development#NEVER} if it is never cut
- * @param netWeek week in which net goes up, or −1 for none
+ * @param netWeek week in which net goes up, negative before the season, or {@link #NONE}
  * @param netCounts day from which it holds up what has one; net in time counts always
  * @param netDown week in which it is taken down, or {@link Development#NEVER}
  * @param netFrom first week with net
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param coverOn week in which cover is laid, if any is
  * @param coverFrom first week with cover
  * @param coverTo end of the cover
- * @param coverOff week in which it is taken off, or −1 for no cover
+ * @param coverOff week in which it is taken off, negative before the season, or {@link #NONE}
  * @param pinchWeek week of pinching, or {@link Development#NEVER}
  * @param firstCutDay day of the first cut, or {@link Development#NEVER}
  */
@@ -49,6 +49,9 @@ record Calendar(
         int coverOff,
         int pinchWeek,
         int firstCutDay) {
+    /** Stands for the week of a job that is not done; weeks before the season are negative. */
+    static final int NONE = Integer.MIN_VALUE;
+
     private static final int ALWAYS = Integer.MIN_VALUE;
 
     /** The calendar of a planting from its development in the normal season. */
@@ -60,7 +63,7 @@ record Calendar(
         int lastHeld = cut ? lastGrace + method.clearing() : Development.NEVER;
         int heldFrom = Math.clamp(ground, 0, weeks);
         int heldTo = cut ? Math.clamp(lastHeld + 1, 0, weeks) : weeks;
-        int netWeek = -1;
+        int netWeek = NONE;
         int netFrom = 0;
         int netTo = 0;
         if (method.net() != null && normal.emerges()) {
@@ -71,7 +74,7 @@ record Calendar(
         }
         int coverFrom = heldFrom;
         int coverTo = heldFrom;
-        int coverOff = -1;
+        int coverOff = NONE;
         Method.CoverUse cover = method.cover();
         if (cover != null) {
             coverOff = coverEnd(cover, normal, ground, weeks);
@@ -116,8 +119,8 @@ record Calendar(
         }
         int end = Math.max(heldFrom, week + 1);
         int grace = week - method.clearing();
-        boolean hasNet = netWeek != -1 && netWeek <= grace;
-        int off = coverOff < 0 ? coverOff : Math.min(coverOff, week);
+        boolean hasNet = netWeek != NONE && netWeek <= grace;
+        int off = Math.min(coverOff, week);
         return new Calendar(
                 sowWeek,
                 groundWeek,
@@ -126,7 +129,7 @@ record Calendar(
                 lastCut == Development.NEVER ? lastCut : Math.min(lastCut, grace),
                 grace,
                 week,
-                hasNet ? netWeek : -1,
+                hasNet ? netWeek : NONE,
                 netCounts,
                 grace,
                 hasNet ? netFrom : 0,
@@ -150,7 +153,7 @@ record Calendar(
                 heldTo - 1,
                 heldTo - 1,
                 heldTo - 1,
-                -1,
+                NONE,
                 ALWAYS,
                 Development.NEVER,
                 0,
@@ -158,21 +161,21 @@ record Calendar(
                 -1,
                 0,
                 0,
-                -1,
+                NONE,
                 Development.NEVER,
                 Development.NEVER);
     }
 
     /** The same with some jobs a week later, see {@link Late}. */
     Calendar late(Set<Job> jobs, int weeks) {
-        boolean isNetLate = netWeek != -1 && jobs.contains(Job.NET_UP);
-        boolean isNetGiven = netWeek != -1 && !(isNetLate && netWeek >= Math.min(lastGrace, weeks - 1));
+        boolean isNetLate = netWeek != NONE && jobs.contains(Job.NET_UP);
+        boolean isNetGiven = netWeek != NONE && !(isNetLate && netWeek >= Math.min(lastGrace, weeks - 1));
         int up = isNetLate ? netWeek + 1 : netWeek;
         int down = netDown != Development.NEVER && jobs.contains(Job.NET_DOWN) ? netDown + 1 : netDown;
         int netEnd = down == netDown ? netTo : Math.min(weeks, netTo + 1);
         int counts = !isNetLate ? netCounts : isNetGiven ? 7 * up : Integer.MAX_VALUE;
         int on = jobs.contains(Job.COVER_ON) ? coverOn + 1 : coverOn;
-        int off = coverOff >= 0 && jobs.contains(Job.COVER_OFF) ? coverOff + 1 : coverOff;
+        int off = coverOff != NONE && jobs.contains(Job.COVER_OFF) ? coverOff + 1 : coverOff;
         boolean isCoverGiven = off > on;
         int laid = Math.clamp(on, heldFrom, weeks);
         return new Calendar(
@@ -183,7 +186,7 @@ record Calendar(
                 lastCut,
                 lastGrace,
                 lastHeld,
-                isNetGiven ? up : -1,
+                isNetGiven ? up : NONE,
                 counts,
                 down,
                 isNetGiven ? Math.clamp(up, 0, weeks) : 0,
@@ -191,13 +194,13 @@ record Calendar(
                 on,
                 isCoverGiven ? laid : heldFrom,
                 isCoverGiven ? Math.clamp(off, laid, weeks) : heldFrom,
-                isCoverGiven ? off : -1,
+                isCoverGiven ? off : NONE,
                 pinchWeek != Development.NEVER && jobs.contains(Job.PINCH) ? pinchWeek + 1 : pinchWeek,
                 firstCutDay);
     }
 
     boolean isCoveredOn(int day) {
         int week = Math.floorDiv(day, 7);
-        return coverOff >= 0 && week >= coverOn && week < coverOff;
+        return week >= coverOn && week < coverOff;
     }
 }

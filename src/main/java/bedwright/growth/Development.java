@@ -66,8 +66,8 @@ final class Development {
         if (start.emergence() == Start.UNKNOWN && noted.last() != Noted.NOT) {
             up = noted.up() == Noted.NOT ? Math.min(up, noted.last()) : noted.up();
         }
-        this.emergence = up;
-        if (emergence > lastDay) {
+        this.emergence = up > lastDay ? NEVER : up;
+        if (emergence == NEVER) {
             atEmergence = Double.NaN;
             firstCutMark = Double.NaN;
             pinch = NEVER;
@@ -176,7 +176,10 @@ final class Development {
         if (startClock(start.groundDay()) >= tenderMark - HAIR) {
             return start.groundDay();
         }
-        int reached = reach(tenderMark);
+        // What was up when its clock was read may have got there before the season.
+        int reached = setDay == Noted.NOT && start.emergence() != Start.UNKNOWN
+                ? firstDay(sums.lit(), start.firstDay(), atEmergence, tenderMark)
+                : reach(tenderMark);
         return reached == NEVER ? NEVER : reached + 1;
     }
 

@@ -5,6 +5,7 @@ import bedwright.climate.Gust;
 import bedwright.climate.Gusts;
 import bedwright.climate.PossibleSeason;
 import bedwright.season.Crop;
+import bedwright.season.Method;
 import bedwright.season.Pest;
 import bedwright.season.Site;
 import bedwright.season.Stock;
@@ -60,14 +61,19 @@ final class Losses {
         }
         Pest kind = world.season.pests().get(pest);
         double exposure = 0;
-        boolean inTheBed = grown.start.emergence() == Start.UNKNOWN;
-        if (inTheBed && kind.takes().contains(Pest.Takes.SEED)) {
-            exposure += exposure(pest, afterPests(grown.start.groundDay()), development.emergence);
+        if (isSeed() && kind.takes().contains(Pest.Takes.SEED)) {
+            exposure += exposure(pest, afterPests(grown.start.firstDay()), development.emergence);
         }
         if (kind.takes().contains(Pest.Takes.SEEDLINGS)) {
             exposure += exposure(pest, afterPests(development.emergence), Math.min(development.hardy, world.days));
         }
         return Math.exp(-bite * exposure);
+    }
+
+    /** Whether it lies in the bed as seed, a tuber or the like, and is not known to be up from the start. */
+    private boolean isSeed() {
+        Method.Start how = grown.method.start();
+        return (how == Method.Start.SOWN || how == Method.Start.SET) && grown.start.emergence() == Start.UNKNOWN;
     }
 
     /** The first day, from a day on, whose losses to pests are not known already. */
@@ -90,10 +96,9 @@ final class Losses {
         double bite = bite(pest, season);
         int first = day - 6;
         int up = development.emerges() ? development.emergence : Integer.MAX_VALUE;
-        boolean isInTheBed = grown.start.emergence() == Start.UNKNOWN;
         double plants = 0;
-        if (isInTheBed && kind.takes().contains(Pest.Takes.SEED)) {
-            plants += exposure(pest, Math.max(first, grown.start.groundDay()), Math.min(day + 1, up));
+        if (isSeed() && kind.takes().contains(Pest.Takes.SEED)) {
+            plants += exposure(pest, Math.max(first, grown.start.firstDay()), Math.min(day + 1, up));
         }
         if (kind.takes().contains(Pest.Takes.SEEDLINGS)) {
             plants += exposure(pest, Math.max(first, up), Math.min(day + 1, development.hardy));
@@ -141,7 +146,6 @@ final class Losses {
         for (int day : world.climate.coldestDays()) {
             if (development.emergence <= day
                     && day < 7 * grown.calendar.heldTo()
-                    && day >= 0
                     && (development.firstCut == Development.NEVER || day <= development.firstCut)) {
                 return true;
             }
@@ -152,7 +156,7 @@ final class Losses {
     /** Whether the stand was counted after the winter that it stood through. */
     private boolean isWinterCounted(Development development) {
         for (int day : world.climate.coldestDays()) {
-            if (day >= development.emergence && day >= 0 && day <= grown.noted.counted()) {
+            if (day >= development.emergence && day <= grown.noted.counted()) {
                 return true;
             }
         }

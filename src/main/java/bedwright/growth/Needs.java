@@ -68,7 +68,7 @@ final class Needs {
     /** All jobs that fall within the season, by what they are, then week. */
     List<Prospect.Task> tasks() {
         List<Prospect.Task> tasks = new ArrayList<>();
-        double metres = millimetres() / MM;
+        double metres = method.metres(plants);
         double hundredPlants = plants / 100.0;
         int ground = calendar.groundWeek();
         add(tasks, Job.PREPARE, ground, metres);
@@ -80,13 +80,13 @@ final class Needs {
             }
             case PLUGS, SET -> add(tasks, Job.PLANT_OUT, ground, hundredPlants);
         }
-        if (calendar.netWeek() != -1) {
+        if (calendar.netWeek() != Calendar.NONE) {
             add(tasks, Job.NET_UP, calendar.netWeek(), metres * layers());
             if (calendar.netDown() != Development.NEVER) {
                 add(tasks, Job.NET_DOWN, calendar.netDown(), metres * layers());
             }
         }
-        if (calendar.coverOff() >= 0) {
+        if (calendar.coverOff() != Calendar.NONE) {
             add(tasks, Job.COVER_ON, calendar.coverOn(), metres);
             add(tasks, Job.COVER_OFF, calendar.coverOff(), metres);
         }
@@ -131,7 +131,7 @@ final class Needs {
         }
         Double own = method.price();
         double price = own == null ? crop.price() : own;
-        double metres = millimetres() / MM;
+        double metres = method.metres(plants);
         switch (method.start()) {
             case SOWN -> {
                 double seeds = (double) plants * method.seedsAPlace();
@@ -142,7 +142,7 @@ final class Needs {
             case SET -> costs.add(new Prospect.Cost("tubers, corms or bulbs", plants, plants * price));
         }
         int net = net();
-        if (net >= 0 && calendar.netWeek() != -1) {
+        if (net >= 0 && calendar.netWeek() != Calendar.NONE) {
             double wear = season.stock().nets().get(net).wear();
             costs.add(new Prospect.Cost("wear of net", metres * layers(), metres * layers() * wear));
         }

@@ -49,7 +49,7 @@ final class Row {
         trayTo = raised ? Math.max(trayFrom, calendar.groundWeek()) : 0;
         benchFrom = trayFrom;
         benchTo = raised ? Math.max(benchFrom, calendar.groundWeek() - given.hardening) : 0;
-        net = calendar.netWeek() == -1 ? -1 : needs.net();
+        net = calendar.netWeek() == Calendar.NONE ? -1 : needs.net();
         netFrom = Math.max(now, calendar.netFrom());
         netTo = Math.max(netFrom, calendar.netTo());
         netMillimetres = millimetres * needs.layers();

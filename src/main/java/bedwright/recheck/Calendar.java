@@ -67,11 +67,11 @@ final class Calendar {
         if (pulled < usualEnd) {
             int grace = pulled - method.clearing();
             boolean isNetted =
-                    method.net() != null && normal.emergence != NEVER && Math.floorDiv(normal.emergence, 7) <= grace;
+                    method.net() != null && normal.emergence != NEVER && netUp(placed) <= grace;
             lastCut = NEVER;
             clearing = lastHeld = Math.max(pulled, firstHeld - 1);
             lastStems = isPulled ? -1 : grace;
-            netFrom = isNetted ? Math.floorDiv(normal.emergence, 7) : NEVER;
+            netFrom = isNetted ? netUp(placed) : NEVER;
             netTo = netDown = isNetted ? grace : NEVER;
             coverFrom = groundWeek;
             coverTo = Math.min(coverTo(method, end), pulled);
@@ -83,11 +83,16 @@ final class Calendar {
         clearing = cut ? lastGrace + method.clearing() : NEVER;
         lastHeld = cut ? Math.min(end, clearing) : end;
         lastStems = isPulled ? -1 : Math.min(end, lastGrace);
-        netFrom = method.net() == null || normal.emergence == NEVER ? NEVER : Math.floorDiv(normal.emergence, 7);
+        netFrom = method.net() == null || normal.emergence == NEVER ? NEVER : netUp(placed);
         netTo = netFrom == NEVER ? NEVER : Math.min(end, lastGrace);
         netDown = netFrom == NEVER || !cut ? NEVER : lastGrace;
         coverFrom = groundWeek;
         coverTo = coverTo(method, end);
+    }
+
+    /** The net goes up when it is planted out, or comes up. */
+    private int netUp(Placed placed) {
+        return placed.isPlantedOut() ? groundWeek : Math.floorDiv(normal.emergence, 7);
     }
 
     private int coverTo(Method method, int end) {

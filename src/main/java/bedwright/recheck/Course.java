@@ -46,7 +46,7 @@ final class Course {
     final int pinch;
     /** Day from which it counts as grown. */
     final int grown;
-    /** First day, from emergence on, that starts with a clock at or over the end of tenderness. */
+    /** First day that starts with a clock at or over the end of tenderness. */
     final int hardy;
 
     Course(Facts facts, Placed placed, PossibleSeason possible) {
@@ -106,7 +106,7 @@ final class Course {
         int pinchSeen = past == null ? NEVER : Placed.day(facts.season, past.seen(Past.Stage.PINCH), NEVER);
         pinch = clock.pinch() == null ? NEVER : pinchSeen == NEVER ? reaches(clock.pinch()) : pinchSeen;
         grown = clock.pinch() == null ? reaches(firstCutMark / 2) : pinch;
-        hardy = startsAt(clock.emergence() + placed.crop().tender());
+        hardy = hardy(clock.emergence() + placed.crop().tender());
     }
 
     /** From the day of the last stage seen on the clock goes on from that stage's mark. */
@@ -160,7 +160,7 @@ final class Course {
 
     /** Whether a day is too short to add degree-days after emergence. */
     private boolean standsStill(int day, int up) {
-        boolean answers = placed.isPlantedOut() ? day >= up : day > up;
+        boolean answers = wasUp || (placed.isPlantedOut() ? day >= up : day > up);
         return answers && facts.climate.dayLength(day) < placed.crop().clock().leastDayLength();
     }
 
@@ -219,11 +219,19 @@ final class Course {
         return NEVER;
     }
 
-    private int startsAt(double mark) {
+    /** What was up when its clock was read may have been past the mark then, since when nobody knows; or before the season. */
+    private int hardy(double mark) {
+        if (wasUp && atStart.length > 0 && atStart[0] >= mark - HAIR) {
+            return 7 * groundWeek(facts, placed);
+        }
+        return startsAt(mark, wasUp ? firstDay + 1 : Math.max(emergence, firstDay));
+    }
+
+    private int startsAt(double mark, int from) {
         if (emergence == NEVER) {
             return NEVER;
         }
-        for (int day = Math.max(emergence, firstDay); day < facts.days(); day++) {
+        for (int day = from; day < facts.days(); day++) {
             if (mayReach(day - 1, mark) && atStart[day - firstDay] >= mark - HAIR) {
                 return day;
             }

@@ -56,9 +56,10 @@ final class Frosts {
     /** A stand counted after the coldest day tells what the winter has left. */
     private double winterUnlessCounted() {
         Past past = placed.past();
-        int counted = past == null ? -1 : Placed.day(facts.season, past.counted(), -1);
+        int none = Integer.MIN_VALUE;
+        int counted = past == null ? none : Placed.day(facts.season, past.counted(), none);
         for (int coldest : facts.climate.coldestDays()) {
-            if (coldest >= 0 && course.emergence <= coldest && coldest <= counted) {
+            if (course.emergence <= coldest && coldest <= counted) {
                 return 1;
             }
         }

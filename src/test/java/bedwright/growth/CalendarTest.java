@@ -88,7 +88,7 @@ class CalendarTest {
         net();
         crop.emergence = 701;
 
-        assertThat(season.calendar(0).netWeek()).isEqualTo(-1);
+        assertThat(season.calendar(0).netWeek()).isEqualTo(Calendar.NONE);
     }
 
     @Test

@@ -85,7 +85,7 @@ class ChangedCalendarTest {
 
         assertThat(pulledIn(0))
                 .extracting(Calendar::netWeek, Calendar::netFrom, Calendar::netTo)
-                .containsExactly(-1, 0, 0);
+                .containsExactly(Calendar.NONE, 0, 0);
     }
 
     @Test
@@ -145,7 +145,7 @@ class ChangedCalendarTest {
 
         assertThat(late(Job.NET_UP))
                 .extracting(Calendar::netWeek, Calendar::netCounts, Calendar::netFrom, Calendar::netTo)
-                .containsExactly(-1, Integer.MAX_VALUE, 0, 0);
+                .containsExactly(Calendar.NONE, Integer.MAX_VALUE, 0, 0);
     }
 
     @Test
@@ -189,7 +189,7 @@ class ChangedCalendarTest {
 
         assertThat(late(Job.COVER_ON))
                 .extracting(Calendar::coverFrom, Calendar::coverTo, Calendar::coverOff)
-                .containsExactly(0, 0, -1);
+                .containsExactly(0, 0, Calendar.NONE);
     }
 
     @Test

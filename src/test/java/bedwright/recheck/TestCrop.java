@@ -17,11 +17,18 @@ import org.jspecify.annotations.Nullable;
  */
 final class TestCrop {
     String name = "zinnia";
+    String methodName = "plain";
 
     @Nullable
     String family;
 
     List<Crop.KindShare> kinds = List.of(new Crop.KindShare("focal", 1));
+    Crop.Convention convention = Crop.Convention.SINE;
+    double base = 10;
+
+    @Nullable
+    Double upper;
+
     double emergence = 50;
 
     @Nullable
@@ -34,6 +41,7 @@ final class TestCrop {
     Crop.Killing killing = new Crop.Killing(0, 0);
     double tender;
     Map<String, Double> appeal = new LinkedHashMap<>();
+    double height = 1;
     Crop.Stand stand = new Crop.Stand(24, null, 3, 0.3);
     Map<Job, Labour.JobRate> cropJobs = new LinkedHashMap<>();
 
@@ -56,6 +64,13 @@ final class TestCrop {
     int seedsAPlace = 1;
     int rows = 1;
     double spacing = 1;
+
+    @Nullable
+    Double methodHeight;
+
+    @Nullable
+    Double methodGust;
+
     Method.@Nullable NetUse net;
     Method.@Nullable CoverUse cover;
     int cutDays = 14;
@@ -75,7 +90,7 @@ final class TestCrop {
 
     Crop build() {
         Method method = new Method(
-                "plain",
+                methodName,
                 start,
                 seedTemperature,
                 sowFrom,
@@ -91,9 +106,9 @@ final class TestCrop {
                 seedsAPlace,
                 rows,
                 spacing,
+                methodHeight,
                 null,
-                null,
-                null,
+                methodGust,
                 net,
                 cover,
                 cutDays,
@@ -112,12 +127,12 @@ final class TestCrop {
                 name,
                 family,
                 kinds,
-                new Crop.Clock(10, null, Crop.Convention.SINE, emergence, pinch, firstCut, leastDayLength, dayLength),
+                new Crop.Clock(base, upper, convention, emergence, pinch, firstCut, leastDayLength, dayLength),
                 heat,
                 killing,
                 tender,
                 appeal,
-                1.0,
+                height,
                 null,
                 stand,
                 0,

@@ -25,6 +25,7 @@ import bedwright.season.Season;
 import bedwright.season.Site;
 import bedwright.season.Standing;
 import bedwright.season.Stock;
+import bedwright.season.Windbreak;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,6 +50,7 @@ final class TestSeason {
     Site.HardWinter hardWinter = new Site.HardWinter(0, 1);
     List<Site.StormSide> storms = new ArrayList<>();
     List<BedBlock> beds = new ArrayList<>(List.of(bed("Bed", 100)));
+    List<Windbreak> windbreaks = new ArrayList<>();
     List<RoughGrass> roughGrass = new ArrayList<>();
     List<Pest> pests = new ArrayList<>();
     int bench;
@@ -94,7 +96,7 @@ final class TestSeason {
                 new Currency("€", digits),
                 site,
                 beds,
-                List.of(),
+                windbreaks,
                 roughGrass,
                 pests,
                 new Stock(bench, trays, nets, cover),
