@@ -66,8 +66,7 @@ final class Calendar {
         int pulled = isPulled ? Math.floorDiv(pulledOn, 7) : placed.lastWeek();
         if (pulled < usualEnd) {
             int grace = pulled - method.clearing();
-            boolean isNetted =
-                    method.net() != null && normal.emergence != NEVER && netUp(placed) <= grace;
+            boolean isNetted = method.net() != null && normal.emergence != NEVER && netUp(placed) <= grace;
             lastCut = NEVER;
             clearing = lastHeld = Math.max(pulled, firstHeld - 1);
             lastStems = isPulled ? -1 : grace;

@@ -79,7 +79,10 @@ final class DrawnSeason {
     private void site() {
         if (!oneIn(5)) {
             drawn.frost = new Site.Frost(
-                    frostDate(between(-30, 40)), frostDate(between(60, 7 * drawn.weeks)), 3 + 4 * share(), 3 + 4 * share());
+                    frostDate(between(-30, 40)),
+                    frostDate(between(60, 7 * drawn.weeks)),
+                    3 + 4 * share(),
+                    3 + 4 * share());
         }
         drawn.badSeedBed = new Site.BadSeedBed(0.3, share());
         drawn.hardWinter = new Site.HardWinter(0.4, share());
@@ -92,7 +95,11 @@ final class DrawnSeason {
         }
         drawn.roughGrass.add(new RoughGrass(new Point(-15, 0), new Point(-15, 80)));
         drawn.windbreaks.add(new Windbreak(
-                "hedge", new Point(-25, -40), new Point(-25, 120), 2 + 4 * share(), Windbreak.Density.values()[between(0, 3)]));
+                "hedge",
+                new Point(-25, -40),
+                new Point(-25, 120),
+                2 + 4 * share(),
+                Windbreak.Density.values()[between(0, 3)]));
         drawn.pests.add(pest("slugs", 30.0, Pest.Takes.SEED, Pest.Takes.SEEDLINGS));
         drawn.pests.add(pest("beetles", null, Pest.Takes.BLOOMS));
         drawn.pests.add(pest("mice", null, random.nextBoolean() ? Pest.Takes.SEED : Pest.Takes.SEEDLINGS));
@@ -116,15 +123,18 @@ final class DrawnSeason {
     private void beds() {
         drawn.beds.clear();
         drawn.beds.add(bed("Open", 0, null, null, List.of(), List.of()));
-        drawn.beds.add(bed(
-                "House", 12, new BedBlock.Tunnel(3 * share(), 3 * share(), share()), null, List.of(), List.of()));
+        drawn.beds.add(
+                bed("House", 12, new BedBlock.Tunnel(3 * share(), 3 * share(), share()), null, List.of(), List.of()));
         int first = between(0, 7 * drawn.weeks - 1);
         drawn.beds.add(bed(
                 "Shared",
                 24,
                 null,
                 oneIn(3) ? null : START.plusDays(between(-9, 40)),
-                oneIn(3) ? List.of() : List.of(new BedBlock.Taken(START.plusDays(first), START.plusDays(first + between(0, 20)), null)),
+                oneIn(3)
+                        ? List.of()
+                        : List.of(new BedBlock.Taken(
+                                START.plusDays(first), START.plusDays(first + between(0, 20)), null)),
                 List.of(new BedBlock.Grown("daisies", between(2021, 2027), null))));
     }
 
@@ -173,11 +183,11 @@ final class DrawnSeason {
         crop.pinchDelay = 100 * share();
         crop.leastDayLength = oneIn(2) ? 0 : 9 + 3 * share();
         crop.dayLength = oneIn(3)
-                ? new Crop.DayLengthAnswer(11 + share(), 0.8 + 0.6 * share(), 13 + share(), 0.8 + 0.6 * share(), between(5, 40))
+                ? new Crop.DayLengthAnswer(
+                        11 + share(), 0.8 + 0.6 * share(), 13 + share(), 0.8 + 0.6 * share(), between(5, 40))
                 : null;
         crop.heat = oneIn(3)
-                ? new Crop.Heat(
-                        drawn.temperature + 4 * share() - 1, Crop.Heat.Answer.values()[between(0, 1)])
+                ? new Crop.Heat(drawn.temperature + 4 * share() - 1, Crop.Heat.Answer.values()[between(0, 1)])
                 : null;
         crop.killing = new Crop.Killing(-4 * share(), -4 * share());
         crop.tender = oneIn(3) ? 0 : 200 * share();
@@ -187,7 +197,8 @@ final class DrawnSeason {
             crop.appeal.put("mice", share());
         }
         crop.height = 0.3 + share();
-        crop.stand = new Crop.Stand(16 + 10 * share(), oneIn(2) ? null : Double.valueOf(0.4 + share()), 1 + 3 * share(), share());
+        crop.stand = new Crop.Stand(
+                16 + 10 * share(), oneIn(2) ? null : Double.valueOf(0.4 + share()), 1 + 3 * share(), share());
         crop.cropJobs.putAll(rates(0.2));
         List<Method> methods = new ArrayList<>();
         for (int m = between(1, 2); m > 0; m--) {
@@ -250,7 +261,9 @@ final class DrawnSeason {
                     kind == 2 ? null : List.of("Open", "House", "Shared").get(between(0, 2)),
                     kind == 0 || kind == 2 ? START.plusWeeks(between(-12, 8)) : null,
                     isClocked ? new Standing.ClockReading(START.plusDays(between(-40, 5)), 400 * share()) : null,
-                    kind == 3 ? List.of(new Standing.WrittenStems(START.plusWeeks(between(0, 9)), null, 90 * share())) : List.of(),
+                    kind == 3
+                            ? List.of(new Standing.WrittenStems(START.plusWeeks(between(0, 9)), null, 90 * share()))
+                            : List.of(),
                     kind == 3 && oneIn(2) ? START.plusDays(between(0, 60)) : null));
         }
     }

@@ -288,8 +288,7 @@ class GrowthCountedAgainTest {
                 orNone(normal.firstCut),
                 orNone(calendar.lastCut),
                 calendar.lastHeld + 1));
-        both.possible.forEach(
-                one -> days.add(orNone(new bedwright.recheck.Course(both.facts, placed, one).firstCut)));
+        both.possible.forEach(one -> days.add(orNone(new bedwright.recheck.Course(both.facts, placed, one).firstCut)));
         return days;
     }
 
@@ -298,8 +297,7 @@ class GrowthCountedAgainTest {
     }
 
     /** Weekly shares are weighed by what each week would give. */
-    private static void assertSurvives(
-            Both both, Placed placed, Prospect.Surviving told, PossibleSeason season) {
+    private static void assertSurvives(Both both, Placed placed, Prospect.Surviving told, PossibleSeason season) {
         if (season.normal() && placed.crop().heat() != null) {
             // How heat cuts the cutting short is not in the weights of the normal season.
             return;
@@ -332,7 +330,10 @@ class GrowthCountedAgainTest {
             assertThat(told.storms()).as("%s", placed).isCloseTo(storms / all, within(CLOSE));
         }
         double eaten = told.pests().values().stream().reduce(1.0, (a, b) -> a * b);
-        if (both.season.pests().stream().filter(p -> p.takes().contains(bedwright.season.Pest.Takes.BLOOMS)).count() <= 1) {
+        if (both.season.pests().stream()
+                        .filter(p -> p.takes().contains(bedwright.season.Pest.Takes.BLOOMS))
+                        .count()
+                <= 1) {
             assertThat(eaten)
                     .as("%s", placed)
                     .isCloseTo(pests.seedAndSeedlings() * (isCut ? blooms / all : 1), within(CLOSE));
