@@ -89,6 +89,6 @@ final class CountedSearch {
     }
 
     SolverConfig config(Calculator calculator, long moves, EnvironmentMode mode) {
-        return new SolverSetup(mode, temperature, moves, null).config(SEED, calculator.config());
+        return new SolverSetup(mode, temperature, moves, null, false).config(SEED, calculator.config());
     }
 }

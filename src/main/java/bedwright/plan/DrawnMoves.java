@@ -18,8 +18,8 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int MOST_LOTS = 8;
     /** Draws before it is taken that there is nothing to move. */
     private static final int DRAWS = 10_000;
-    /** Moves in a row that are passed over since a glance finds them hopeless. */
-    private static final int MOST_HOPELESS = 30;
+    /** Moves in a row that may be refused before the solver is let look whether it is to end. */
+    private static final int MOST_REFUSED = 300;
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
 
@@ -34,14 +34,14 @@ final class DrawnMoves implements Iterator<Put> {
     private final RandomGenerator random;
     private final @Nullable Probe probe;
     private final Givers givers;
-    private final @Nullable Glance glance;
+    private final @Nullable Metropolis metropolis;
 
     /**
      * @param layout which follows the plan
-     * @param glance at moves of that layout, or null to give all that fit
+     * @param metropolis who decides which of the moves are given, or null to give all that fit
      */
-    DrawnMoves(Layout layout, @Nullable Glance glance, @Nullable Probe probe, RandomGenerator random) {
-        this.glance = glance;
+    DrawnMoves(Layout layout, @Nullable Metropolis metropolis, @Nullable Probe probe, RandomGenerator random) {
+        this.metropolis = metropolis;
         this.layout = layout;
         this.facts = layout.facts();
         this.table = facts.table();
@@ -57,31 +57,21 @@ final class DrawnMoves implements Iterator<Put> {
 
     @Override
     public Put next() {
-        int hopeless = 0;
-        for (int i = 0; i < DRAWS; i++) {
+        int refused = 0;
+        for (int i = 0; i < DRAWS && refused < MOST_REFUSED; i++) {
             layout.begin();
             if (compose(random.nextInt(100)) && layout.moved() > 0) {
-                if (hopeless == MOST_HOPELESS || !isHopeless()) {
+                if (metropolis == null || metropolis.accepts(random)) {
                     return layout.asMove();
                 }
-                hopeless++;
+                refused++;
             }
         }
-        // Nothing fits anywhere: leave one where it is.
+        // Nothing that fits or is accepted: leave one where it is.
         layout.begin();
         int planting = any();
         layout.move(planting, layout.place(planting));
         return layout.asMove();
-    }
-
-    /** Whether the trial is not worth a score at the temperature that the search has now. */
-    private boolean isHopeless() {
-        if (probe == null || glance == null) {
-            return false;
-        }
-        SeasonScore live = probe.live();
-        double temperature = probe.temperature();
-        return live != null && temperature >= 0 && glance.canJudge(live) && glance.isHopeless(temperature);
     }
 
     /** Makes the layout's trial a move of a kind, each with its share of a hundred; false if it found none. */
@@ -256,12 +246,13 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Puts a planting where it gives stems of a kind and week in which somebody promised goes short. */
     private boolean fillShortWeek() {
-        SeasonScore live = probe == null ? null : probe.live();
+        SolverScore live = probe == null ? null : probe.live();
         if (live == null) {
             return false;
         }
+        SeasonScore score = live.score();
         for (int i = 0; i < TRIES; i++) {
-            int to = givers.draw(random, live);
+            int to = givers.draw(random, score);
             int planting = to < 0 ? NONE : lotOf(table.stock(to));
             if (planting != NONE && tryAt(planting, to)) {
                 return true;

@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
  * for less than hired hands take to cut them are taken to be worth next to nothing, where they cost. All of that is small.
  */
 final class Glance {
-    /** A loss of so many temperatures is accepted 3 times in 100, and is not tried. */
-    private static final double TEMPERATURES = 3.5;
     /** Of stems that come besides, the share that is taken to be cut and not cleared. */
     private static final double CUT = 0.5;
 
@@ -49,9 +47,9 @@ final class Glance {
         return true;
     }
 
-    /** Whether the trial brings so little that it is hardly accepted, or most likely breaks the hours of a week. */
-    boolean isHopeless(double temperature) {
-        return atMost() < -TEMPERATURES * temperature || breaksHours();
+    /** Whether the trial can't bring as much as that, grains, or most likely breaks the hours of a week. */
+    boolean isHopeless(double least) {
+        return atMost() < least || breaksHours();
     }
 
     /** The margins of the plan that moves are judged beside. */

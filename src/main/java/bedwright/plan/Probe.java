@@ -6,11 +6,12 @@ import org.jspecify.annotations.Nullable;
 /** What one search lets others see of itself while it runs: how much it has asked, and the score its moves look at. */
 public final class Probe {
     private final AtomicLong asked = new AtomicLong();
-    private @Nullable SeasonScore live;
+    private @Nullable SolverScore live;
     private @Nullable Cooling cooling;
     private long askedAtFirst;
     private long began;
     private Runnable onLook = () -> {};
+    private Runnable onOver = () -> {};
     /** Plantings that were moved since {@link #forgetMoved}, unless the whole plan may be another. */
     private int[] moved = new int[0];
 
@@ -23,9 +24,14 @@ public final class Probe {
         onLook = run;
     }
 
-    /** Begins a round that cools like that; called by the search's own thread only. */
+    /**
+     * Begins a round that cools like that; called by the search's own thread only.
+     *
+     * @param round null if the solver decides which moves are accepted, not the moves themselves
+     */
     void cool(@Nullable Cooling round) {
         cooling = round;
+        live = null;
         askedAtFirst = asked.get();
         began = System.nanoTime();
     }
@@ -35,25 +41,43 @@ public final class Probe {
         return cooling == null ? -1 : cooling.after(asked.get() - askedAtFirst, System.nanoTime() - began);
     }
 
-    /** Counts one question; called by the search's own thread only. */
-    void count() {
-        asked.lazySet(asked.get() + 1);
+    /** Has this run when as many moves have been tried as the round has, where moves decide themselves. */
+    void whenOver(Runnable run) {
+        onOver = run;
     }
 
-    /** Questions asked so far; from any thread. */
+    /** Whether the moves themselves decide which of them are accepted. */
+    boolean isCooling() {
+        return cooling != null;
+    }
+
+    /** Counts one move as tried, and ends the round after its last; called by the search's own thread only. */
+    void count() {
+        asked.lazySet(asked.get() + 1);
+        if (cooling != null && asked.get() - askedAtFirst >= cooling.moves()) {
+            onOver.run();
+        }
+    }
+
+    /** Moves tried so far; from any thread. */
     long asked() {
         return asked.get();
     }
 
-    /** Notes the score of the working plan; called by the search's own thread only. */
-    void look(SeasonScore score) {
-        live = score;
+    /**
+     * Notes who scores the working plan; called by the search's own thread only. The first of a round: others are made where
+     * the solver checks a score.
+     */
+    void look(SolverScore score) {
+        if (live == null) {
+            live = score;
+        }
         onLook.run();
     }
 
-    /** The score of the working plan, for moves that look where stems are short; for the search's own thread only. */
+    /** Who scores the working plan, for moves that look before they are given; for the search's own thread only. */
     @Nullable
-    SeasonScore live() {
+    SolverScore live() {
         return live;
     }
 

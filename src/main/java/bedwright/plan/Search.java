@@ -234,6 +234,7 @@ public final class Search {
                     solver.terminateEarly();
                 }
             });
+            probe.whenOver(solver::terminateEarly);
             int[] from = starts.get(s).places();
             solvers.add(solver);
             searches.add(() -> {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Gives the solver our moves. The only class that knows types of the solver's inside. */
 public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
     private @Nullable Layout layout;
-    private @Nullable Glance glance;
+    private @Nullable Metropolis metropolis;
 
     @Override
     public long getSize(ScoreDirector<SeasonPlan> director) {
@@ -29,10 +29,22 @@ public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
         if (known == null || known.facts() != facts) {
             known = new Layout(facts);
             layout = known;
-            glance = new Glance(known);
         }
         Probe probe = plan.getProbe();
         known.follow(plan.getPlantings(), probe);
-        return new DrawnMoves(known, glance, probe, random);
+        return new DrawnMoves(known, metropolis(known, probe), probe, random);
+    }
+
+    private @Nullable Metropolis metropolis(Layout layout, @Nullable Probe probe) {
+        SolverScore live = probe == null || !probe.isCooling() ? null : probe.live();
+        if (live == null) {
+            return null;
+        }
+        Metropolis known = metropolis;
+        if (known == null || !known.isOf(layout, probe, live)) {
+            known = new Metropolis(layout, new Glance(layout), probe, live);
+            metropolis = known;
+        }
+        return known;
     }
 }

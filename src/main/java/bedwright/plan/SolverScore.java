@@ -19,6 +19,8 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
     private int[] asked = new int[0];
     private int[] askedPlace = new int[0];
     private int askedCount;
+    /** Whether the changes last asked about are a move that was not given to the solver yet. */
+    private boolean isAhead;
 
     @Override
     public void resetWorkingSolution(SeasonPlan plan) {
@@ -32,6 +34,7 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
         isTouched = new boolean[plantings.length];
         touchedCount = 0;
         askedCount = 0;
+        isAhead = false;
         for (int p = 0; p < plantings.length; p++) {
             if (plantings[p].getId() != p) {
                 throw new IllegalStateException("Planting " + plantings[p].getId() + " stands at number " + p);
@@ -42,7 +45,7 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
         probe = plan.getProbe();
         if (probe != null) {
             probe.noteMoved(plantings.length);
-            probe.look(fresh);
+            probe.look(this);
         }
     }
 
@@ -65,33 +68,92 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
 
     @Override
     public HardMediumSoftScore calculateScore() {
-        SeasonScore from = score;
-        if (from == null) {
-            throw new IllegalStateException("No plan has been set");
-        }
-        keepWhatStands(from);
-        askedCount = 0;
-        for (int t = 0; t < touchedCount; t++) {
-            int id = touched[t];
-            isTouched[id] = false;
-            int place = plantings[id].place();
-            if (place != from.place(id)) {
-                from.put(id, place);
-                asked[askedCount] = id;
-                askedPlace[askedCount] = place;
-                askedCount++;
+        SeasonScore from = known();
+        if (isAhead && isAsAsked()) {
+            forgetTouched();
+        } else {
+            keepWhatStands(from);
+            for (int t = 0; t < touchedCount; t++) {
+                int id = touched[t];
+                ask(from, id, plantings[id].place());
             }
+            forgetTouched();
+            from.ask();
         }
-        touchedCount = 0;
-        from.ask();
-        if (probe != null) {
+        isAhead = false;
+        if (probe != null && !probe.isCooling()) {
             probe.count();
         }
         return HardMediumSoftScore.of(from.hardAfter(), from.mediumAfter(), from.softAfter());
     }
 
+    private SeasonScore known() {
+        if (score == null) {
+            throw new IllegalStateException("No plan has been set");
+        }
+        return score;
+    }
+
+    private void ask(SeasonScore from, int id, int place) {
+        if (place != from.place(id)) {
+            from.put(id, place);
+            asked[askedCount] = id;
+            askedPlace[askedCount] = place;
+            askedCount++;
+        }
+    }
+
+    private void forgetTouched() {
+        for (int t = 0; t < touchedCount; t++) {
+            isTouched[touched[t]] = false;
+        }
+        touchedCount = 0;
+    }
+
+    /** Whether the plan now has just the changes last asked about. */
+    private boolean isAsAsked() {
+        for (int a = 0; a < askedCount; a++) {
+            if (plantings[asked[a]].place() != askedPlace[a]) {
+                return false;
+            }
+        }
+        return touchedCount == askedCount;
+    }
+
+    /** The score, measuring from the plan as it stands. */
+    SeasonScore score() {
+        SeasonScore from = known();
+        keepWhatStands(from);
+        isAhead = false;
+        for (int t = 0; t < touchedCount; t++) {
+            from.settle(touched[t], plantings[touched[t]].place());
+        }
+        forgetTouched();
+        return from;
+    }
+
+    /** Asks about a move before it is given to the solver, which will then find it answered. */
+    void askAhead(Layout trial) {
+        SeasonScore from = score();
+        for (int i = 0; i < trial.moved(); i++) {
+            ask(from, trial.movedPlanting(i), trial.movedTo(i));
+        }
+        from.ask();
+        isAhead = true;
+    }
+
+    /** Forgets what was asked ahead. */
+    void forget() {
+        known().forget();
+        askedCount = 0;
+        isAhead = false;
+    }
+
     /** Of the changes last asked about, makes those that still stand part of the plan measured from. */
     private void keepWhatStands(SeasonScore from) {
+        if (askedCount == 0) {
+            return;
+        }
         int standing = 0;
         for (int a = 0; a < askedCount; a++) {
             standing += plantings[asked[a]].place() == askedPlace[a] ? 1 : 0;
@@ -101,13 +163,14 @@ public final class SolverScore implements IncrementalScoreCalculator<SeasonPlan,
             for (int a = 0; a < askedCount; a++) {
                 from.moved(asked[a], askedPlace[a]);
             }
-            return;
-        }
-        from.forget();
-        for (int a = 0; standing > 0 && a < askedCount; a++) {
-            if (plantings[asked[a]].place() == askedPlace[a]) {
-                from.settle(asked[a], askedPlace[a]);
+        } else {
+            from.forget();
+            for (int a = 0; standing > 0 && a < askedCount; a++) {
+                if (plantings[asked[a]].place() == askedPlace[a]) {
+                    from.settle(asked[a], askedPlace[a]);
+                }
             }
         }
+        askedCount = 0;
     }
 }

@@ -22,15 +22,20 @@ import org.jspecify.annotations.Nullable;
  * @param temperature at the start
  * @param moves of the round
  * @param time of the round, or null
+ * @param movesDecide whether moves are given only if they are accepted ({@link Metropolis}), the solver taking what it is
+ *     given; not where plans may get worse in what must be ours, which is not money
  */
 record SolverSetup(
         EnvironmentMode mode,
         Temperature temperature,
         long moves,
-        @Nullable Duration time) {
+        @Nullable Duration time,
+        boolean movesDecide) {
+    /** So warm that whatever is tried is accepted. */
+    private static final Temperature HOT = new Temperature(0, Long.MAX_VALUE);
 
     SolverSetup(EnvironmentMode mode, Temperature temperature) {
-        this(mode, temperature, 1, null);
+        this(mode, temperature, 1, null, false);
     }
 
     /**
@@ -40,13 +45,13 @@ record SolverSetup(
      */
     SolverSetup round(int number, long itsMoves, @Nullable Duration itsTime) {
         Temperature its = number % 2 == 0 ? new Temperature(0, temperature.soft()) : temperature;
-        return new SolverSetup(mode, its, itsMoves, itsTime);
+        return new SolverSetup(mode, its, itsMoves, itsTime, its.medium() == 0);
     }
 
-    /** How such a round cools; null where plans may get worse in what must be ours, which is not money. */
+    /** How such a round cools; null where the solver decides about moves. */
     @Nullable
     Cooling cooling() {
-        return temperature.medium() > 0
+        return !movesDecide
                 ? null
                 : new Cooling(temperature.soft(), moves, time == null ? Long.MAX_VALUE : time.toNanos());
     }
@@ -62,14 +67,17 @@ record SolverSetup(
      * @param score what calculates the score
      */
     SolverConfig config(long seed, ScoreDirectorFactoryConfig score) {
-        TerminationConfig end = new TerminationConfig().withMoveCountLimit(moves);
+        TerminationConfig end = new TerminationConfig();
+        if (!movesDecide) {
+            end = end.withMoveCountLimit(moves);
+        }
         if (time != null) {
             end = end.withSpentLimit(time);
         }
         LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
                 .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
                 .withAcceptorConfig(
-                        new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature(temperature.text()))
+                        new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature((movesDecide ? HOT : temperature).text()))
                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                 .withTerminationConfig(end);
         return new SolverConfig()

@@ -46,7 +46,7 @@ class GlanceTest {
             boolean isWorse = score.hardAfter() < 0 || score.mediumAfter() < score.medium();
             boolean isAccepted = !isWorse && score.softAfter() - score.soft() > -2 * temperature;
             count[0]++;
-            if (glance.isHopeless(temperature)) {
+            if (glance.isHopeless(-3.5 * temperature)) {
                 count[1]++;
                 count[2] += isAccepted ? 1 : 0;
             }

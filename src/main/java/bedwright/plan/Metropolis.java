@@ -1,0 +1,60 @@
+package bedwright.plan;
+
+import java.util.random.RandomGenerator;
+
+/**
+ * Decides about moves as they are drawn: one that makes the plan better is accepted, one that costs c with probability
+ * exp(−c / temperature) (Metropolis and others, Equation of State Calculations by Fast Computing Machines, 1953). Which loss
+ * would still be accepted is drawn first, so that a {@link Glance} refuses most moves without a score.
+ */
+final class Metropolis {
+    /** Moves that a glance refuses and that count as one that was scored: about as long. */
+    private static final int GLANCES_A_SCORE = 30;
+
+    private final Layout layout;
+    private final Glance glance;
+    private final Probe probe;
+    private final SolverScore live;
+    private int glances;
+
+    Metropolis(Layout layout, Glance glance, Probe probe, SolverScore live) {
+        this.layout = layout;
+        this.glance = glance;
+        this.probe = probe;
+        this.live = live;
+    }
+
+    boolean isOf(Layout itsLayout, Probe itsProbe, SolverScore itsLive) {
+        return layout == itsLayout && probe == itsProbe && live == itsLive;
+    }
+
+    /** Whether the layout's trial is accepted at the temperature that the search has now; then it has been asked about. */
+    boolean accepts(RandomGenerator random) {
+        SeasonScore score = live.score();
+        double least = probe.temperature() * Math.log(1 - random.nextDouble());
+        if (glance.canJudge(score) && glance.isHopeless(least)) {
+            if (++glances == GLANCES_A_SCORE) {
+                glances = 0;
+                probe.count();
+            }
+            return false;
+        }
+        probe.count();
+        live.askAhead(layout);
+        if (isAccepted(score, least)) {
+            return true;
+        }
+        live.forget();
+        return false;
+    }
+
+    private static boolean isAccepted(SeasonScore score, double least) {
+        if (score.hardAfter() != score.hard()) {
+            return score.hardAfter() > score.hard();
+        }
+        if (score.mediumAfter() != score.medium()) {
+            return score.mediumAfter() > score.medium();
+        }
+        return score.softAfter() - score.soft() >= least;
+    }
+}
