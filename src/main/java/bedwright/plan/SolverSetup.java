@@ -76,8 +76,8 @@ record SolverSetup(
         }
         LocalSearchPhaseConfig phase = new LocalSearchPhaseConfig()
                 .withMoveSelectorConfig(new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SeasonMoves.class))
-                .withAcceptorConfig(
-                        new LocalSearchAcceptorConfig().withSimulatedAnnealingStartingTemperature((movesDecide ? HOT : temperature).text()))
+                .withAcceptorConfig(new LocalSearchAcceptorConfig()
+                        .withSimulatedAnnealingStartingTemperature((movesDecide ? HOT : temperature).text()))
                 .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
                 .withTerminationConfig(end);
         return new SolverConfig()
