@@ -36,7 +36,10 @@ public final class SeasonMoves implements MoveIteratorFactory<SeasonPlan, Put> {
     }
 
     private @Nullable Metropolis metropolis(Layout layout, @Nullable Probe probe) {
-        SolverScore live = probe == null || !probe.isCooling() ? null : probe.live();
+        if (probe == null || !probe.isCooling()) {
+            return null;
+        }
+        SolverScore live = probe.live();
         if (live == null) {
             return null;
         }
