@@ -68,6 +68,9 @@ final class DrawnMoves implements Iterator<Put> {
             }
         }
         // Nothing that fits or is accepted: leave one where it is.
+        if (metropolis != null) {
+            metropolis.countNone();
+        }
         layout.begin();
         int planting = any();
         layout.move(planting, layout.place(planting));

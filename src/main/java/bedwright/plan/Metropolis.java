@@ -48,6 +48,11 @@ final class Metropolis {
         return false;
     }
 
+    /** Counts a move of nothing, given where no other was found: else a plan that can't change would be searched for ever. */
+    void countNone() {
+        probe.count();
+    }
+
     private static boolean isAccepted(SeasonScore score, double least) {
         if (score.hardAfter() != score.hard()) {
             return score.hardAfter() > score.hard();

@@ -123,6 +123,16 @@ class MetropolisTest {
     }
 
     @Test
+    void aMoveOfNothingCountsToo() {
+        Metropolis metropolis = at(10);
+        long before = probe.asked();
+
+        metropolis.countNone();
+
+        assertThat(probe.asked()).isEqualTo(before + 1);
+    }
+
+    @Test
     void aRoundEndsAfterItsMoves() {
         int[] ended = new int[1];
         probe.cool(new Cooling(1, 3, Long.MAX_VALUE));
