@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -293,5 +294,210 @@ class FillingTest {
         Filling.Result result = fill(role, List.of(outlet), 1000, new int[][] {{300}}, new Random(1));
 
         assertThat(result.served).startsWith(served);
+    }
+
+    /** Stems of one role in some weeks and seasons, filled again and again with the same arrays. */
+    private final class Several {
+        final Filling filling;
+        final Filling.Result result;
+        final int weeks = template.weeks();
+        final int seasons;
+        final int cells;
+        final int[] sums;
+        final int[] besides;
+        final boolean[] isTouched;
+
+        Several(Role role, List<Outlet> outlets, long ownRate, int seasons) {
+            Season season = season(role, outlets);
+            KindTree kinds = KindTree.of(season.roles());
+            Demand demand = Demand.of(season, kinds);
+            KindCells told = new KindCells(kinds, demand.lines());
+            this.seasons = seasons;
+            cells = told.size();
+            filling = Filling.of(season, kinds, told, 0, demand, ownRate, seasons);
+            result = new Filling.Result(weeks, seasons);
+            sums = new int[cells * weeks * seasons];
+            besides = new int[sums.length];
+            isTouched = new boolean[cells * weeks];
+        }
+
+        /** Adds stems to what is there of a kind in a week and season, hundredths; less than none takes away. */
+        void add(int kind, int week, int k, int stems) {
+            int[] some = new int[sums.length];
+            some[at(kind, week, k)] = stems;
+            filling.add(sums, some, kind, week, result);
+        }
+
+        void addBesides(int kind, int week, int k, int stems) {
+            besides[at(kind, week, k)] += stems;
+            isTouched[kind * weeks + week] = true;
+        }
+
+        int at(int kind, int week, int k) {
+            return (kind * weeks + week) * seasons + k;
+        }
+
+        Filling.Result fill(int first, int end) {
+            filling.fill(first, end, sums, besides, isTouched, result);
+            return result;
+        }
+    }
+
+    private Several drawnWeeks(Random random, long ownRate) {
+        Role drawn = randomRole(random);
+        Role role = new Role("focal", random.nextInt(30), random.nextInt(20), drawn.mostAWeek(), drawn.kinds());
+        KindTree kinds = KindTree.of(List.of(role));
+        List<Outlet> outlets = randomOutlets(random, kinds).stream()
+                .map(one -> new Outlet(
+                        one.name(),
+                        one.kind(),
+                        one.price(),
+                        IntStream.range(0, template.weeks())
+                                .filter(w -> random.nextInt(3) > 0)
+                                .mapToObj(w -> new Outlet.Ask(template.weekStart(w), null, random.nextInt(MOST + 1)))
+                                .toList(),
+                        one.promise(),
+                        0))
+                .toList();
+        Several all = new Several(role, outlets, ownRate, 1 + random.nextInt(3));
+        for (int n = 0; n < all.cells; n++) {
+            for (int w = 0; w < all.weeks; w++) {
+                for (int k = 0; k < all.seasons; k++) {
+                    all.add(n, w, k, 1 + random.nextInt(500));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Weeks lie side by side and do not mix, whatever was filled before with the same arrays. */
+    @Test
+    void severalWeeksAtOnceAreFilledAsEachAlone() {
+        Random random = new Random(5);
+        for (int trial = 0; trial < 100; trial++) {
+            Several all = drawnWeeks(random, 0);
+            for (int n = 0; n < all.cells; n++) {
+                for (int w = random.nextInt(2); w < all.weeks; w += 1 + random.nextInt(3)) {
+                    all.addBesides(n, w, random.nextInt(all.seasons), 1 + random.nextInt(300));
+                }
+            }
+            int first = trial % 2 == 0 ? 0 : random.nextInt(all.weeks);
+            int end = trial % 2 == 0 ? all.weeks : random.nextInt(first, all.weeks) + 1;
+
+            Filling.Result together = all.fill(first, end);
+
+            int wide = (end - first) * all.seasons;
+            double[] money = Arrays.copyOf(together.money, wide);
+            int[] served = Arrays.copyOf(together.served, wide);
+            int[] came = Arrays.copyOf(together.came, wide);
+            long[] missing = Arrays.copyOf(together.missing, end - first);
+            for (int w = first; w < end; w++) {
+                Filling.Result alone = all.fill(w, w + 1);
+                int at = (w - first) * all.seasons;
+                assertThat(Arrays.copyOfRange(money, at, at + all.seasons))
+                        .isEqualTo(Arrays.copyOf(alone.money, all.seasons));
+                assertThat(Arrays.copyOfRange(served, at, at + all.seasons))
+                        .isEqualTo(Arrays.copyOf(alone.served, all.seasons));
+                for (int k = 0; k < all.seasons; k++) {
+                    int besides = 0;
+                    for (int n = 0; n < all.cells; n++) {
+                        besides += all.besides[all.at(n, w, k)];
+                    }
+                    assertThat(came[at + k]).isEqualTo(besides);
+                }
+                assertThat(missing[w - first]).isEqualTo(alone.missing[0]);
+            }
+        }
+    }
+
+    @Test
+    void whatEachLineGetsMakesUpWhatIsServed() {
+        Random random = new Random(6);
+        for (int trial = 0; trial < 100; trial++) {
+            Several all = drawnWeeks(random, 0);
+            Filling.Result result = all.fill(0, all.weeks);
+            int lines = Arrays.stream(all.filling.lines)
+                    .mapToInt(Filling.Line::line)
+                    .max()
+                    .orElse(-1);
+            int[][][] byLine = new int[lines + 1][all.weeks][all.seasons];
+            for (int w = 0; w < all.weeks; w++) {
+                all.filling.fillByLine(w, all.sums, byLine);
+                for (int k = 0; k < all.seasons; k++) {
+                    int served = 0;
+                    double money = all.filling.none[w * all.seasons + k];
+                    for (Filling.Line line : all.filling.lines) {
+                        served += byLine[line.line()][w][k];
+                        money += (double) line.gain() * byLine[line.line()][w][k];
+                    }
+                    assertThat(served).isEqualTo(result.served[w * all.seasons + k]);
+                    assertThat(money).isEqualTo(result.money[w * all.seasons + k]);
+                }
+            }
+        }
+    }
+
+    /**
+     * What filling brings is concave in the stems, so the price of a kind lies between what a hundredth less of it loses
+     * and what a hundredth more of it gains; these are the same but where something is just used up.
+     */
+    @Test
+    void thePriceOfAKindIsWhatALittleMoreOfItBrings() {
+        Random random = new Random(7);
+        int alike = 0;
+        for (int trial = 0; trial < 150; trial++) {
+            long rate = random.nextInt(3);
+            Several all = drawnWeeks(random, rate);
+            double must = 1e6;
+            int first = trial % 2 == 0 ? 0 : random.nextInt(all.weeks);
+            int end = trial % 2 == 0 ? all.weeks : random.nextInt(first, all.weeks) + 1;
+            double[] rates = new double[all.weeks * all.seasons];
+            Arrays.fill(rates, rate);
+            float[] prices = new float[all.sums.length];
+            all.filling.price(
+                    first,
+                    end,
+                    all.sums,
+                    rates,
+                    must,
+                    IntStream.range(0, all.cells).toArray(),
+                    prices,
+                    all.result);
+
+            for (int tries = 0; tries < 20; tries++) {
+                int n = random.nextInt(all.cells);
+                int w = random.nextInt(first, end);
+                int k = random.nextInt(all.seasons);
+                double now = worth(all, w, rate, must);
+                all.add(n, w, k, 1);
+                double gain = worth(all, w, rate, must) - now - (double) rate * all.filling.clearRate;
+                all.add(n, w, k, -2);
+                double loss = now - worth(all, w, rate, must) - (double) rate * all.filling.clearRate;
+                all.add(n, w, k, 1);
+                double price = prices[all.at(n, w, k)];
+                assertThat(price).isGreaterThan(gain - 1);
+                if (isWorthIts(all, rate, must)) {
+                    assertThat(price).isLessThan(loss + 1);
+                    alike += gain == loss ? 1 : 0;
+                }
+            }
+        }
+        assertThat(alike).as("prices that are exact").isGreaterThan(1000);
+    }
+
+    /** Whether cutting costs no line more than it brings: what is promised is served at a loss, too. */
+    private static boolean isWorthIts(Several all, double rate, double must) {
+        double work = rate * (all.filling.cutRate - all.filling.clearRate);
+        return Arrays.stream(all.filling.lines).allMatch(line -> line.gain() + must * line.weight() >= work);
+    }
+
+    /** What a week brings in all seasons less the work of it, but for clearing all that came. */
+    private double worth(Several all, int week, double rate, double must) {
+        Filling.Result result = all.fill(week, week + 1);
+        double worth = -must * result.missing[0];
+        for (int k = 0; k < all.seasons; k++) {
+            worth += result.money[k] - rate * (all.filling.cutRate - all.filling.clearRate) * result.served[k];
+        }
+        return worth;
     }
 }
