@@ -349,9 +349,7 @@ class LedgersTest {
                 double paid = hours.paid(w, k);
                 boolean isHired = paid > (double) own * facts.ownRate;
                 assertThat(hours.rate(w, k)).isEqualTo(isHired ? facts.hiredRate : facts.ownRate);
-                all += isHired
-                        ? own + (paid - (double) own * facts.ownRate) / facts.hiredRate
-                        : paid / facts.ownRate;
+                all += isHired ? own + (paid - (double) own * facts.ownRate) / facts.hiredRate : paid / facts.ownRate;
             }
             assertThat(hours.allWork(w)).isCloseTo(all, within(1e-9 * all));
         }
@@ -366,7 +364,8 @@ class LedgersTest {
             long ticks = 0;
             for (Filling filling : farm.facts.fillings) {
                 for (Filling.Line line : filling.lines) {
-                    ticks += filling.cutRate * Arrays.stream(served[line.line()][w]).sum();
+                    ticks += filling.cutRate
+                            * Arrays.stream(served[line.line()][w]).sum();
                 }
             }
             assertThat(farm.score.hours().cuttingWork(w)).isEqualTo(ticks);
