@@ -218,4 +218,60 @@ class LossesTest {
 
         assertThat(season.stems(0)[3]).isCloseTo(5 * 0.5 * Math.exp(-0.11), within(EXACT));
     }
+
+    private Eaten eaten(int day) {
+        Grown grown = season.grown(0);
+        return season.losses(0).eaten(0, season.possible(), grown.developments.getFirst(), day);
+    }
+
+    @Test
+    void ofAWeekSeedIsEatenOnItsDaysBeforeEmergence() {
+        pest(Pest.Takes.SEED);
+
+        assertThat(eaten(6).plants()).as("days 0 to 3").isCloseTo(1 - Math.exp(-0.04), within(EXACT));
+        assertThat(eaten(2).plants()).as("days 0 to 2").isCloseTo(1 - Math.exp(-0.03), within(EXACT));
+        assertThat(eaten(9).plants()).as("day 3").isCloseTo(1 - Math.exp(-0.01), within(EXACT));
+        assertThat(eaten(10).plants()).isZero();
+    }
+
+    @Test
+    void ofAWeekSeedlingsAreEatenOnItsDaysWhileTheyAreTender() {
+        pest(Pest.Takes.SEEDLINGS);
+
+        assertThat(eaten(3).plants()).isZero();
+        assertThat(eaten(5).plants()).as("days 4 and 5").isCloseTo(1 - Math.exp(-0.02), within(EXACT));
+        assertThat(eaten(12).plants()).as("days 6 and 7").isCloseTo(1 - Math.exp(-0.02), within(EXACT));
+        assertThat(eaten(14).plants()).isZero();
+    }
+
+    @Test
+    void nothingIsEatenAsSeedOfWhatIsPlantedOut() {
+        pest(Pest.Takes.SEED);
+        crop.inTrays();
+
+        assertThat(eaten(6).plants()).isZero();
+    }
+
+    @Test
+    void ofAWeekBloomsAreEatenFromTheFirstCutUntilTheBedIsCleared() {
+        pest(Pest.Takes.BLOOMS);
+        season.pestYear = 2;
+
+        assertThat(eaten(20).blooms()).isZero();
+        assertThat(eaten(21).blooms()).as("seven days").isCloseTo(1 - Math.exp(-0.14), within(EXACT));
+        assertThat(eaten(41).blooms()).as("the last day of week 5").isCloseTo(1 - Math.exp(-0.14), within(EXACT));
+        assertThat(eaten(42).blooms()).isZero();
+        assertThat(eaten(21).plants()).isZero();
+    }
+
+    @Test
+    void whatIsEatenIsSaidWithWhetherCoverLies() {
+        pest(Pest.Takes.SEEDLINGS);
+        season.cover = new Stock.Cover(100, null, 0, 2, 0.1);
+        crop.cover = new Method.CoverUse(1);
+
+        assertThat(eaten(6).isCovered()).isTrue();
+        assertThat(eaten(7).isCovered()).isFalse();
+        assertThat(eaten(6).plants()).as("days 4 to 6").isCloseTo(1 - Math.exp(-0.003), within(EXACT));
+    }
 }

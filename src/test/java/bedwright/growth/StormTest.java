@@ -178,4 +178,20 @@ class StormTest {
 
         assertThat(usual()[9]).as("24 m/s are nothing where 32.4 lay half flat").isCloseTo(1, within(1e-6));
     }
+
+    private Blown blown(Gust gust) {
+        season.gusts = List.of(gust);
+        return season.losses(0).blown(season.grown(0).developments.getFirst(), gust);
+    }
+
+    @Test
+    void aGustIsToldWithTheHeightItMeetsAndWhatItLaysFlat() {
+        assertThat(blown(gust(12, 48)).height()).as("80 of 170 °C·d grown").isCloseTo(80.0 / 170, within(EXACT));
+        assertThat(blown(gust(30, 24))).isEqualTo(new Blown(1, 24, 0.5, 0.3));
+    }
+
+    @Test
+    void aGustBeforeItIsUpLaysNothingFlat() {
+        assertThat(blown(gust(3, 90))).isEqualTo(new Blown(0, 90, 0, 0.3));
+    }
 }

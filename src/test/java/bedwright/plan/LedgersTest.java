@@ -88,8 +88,7 @@ class LedgersTest {
 
         /** What a place takes up of a shelf in a week, as the table has it. */
         int use(int place, int shelf, int week) {
-            ProspectTableRow row = new ProspectTableRow(facts, place);
-            return row.use(shelf, week);
+            return new ProspectTableRow(facts, place).use(shelf, week);
         }
 
         boolean canGrow(int shelf) {
@@ -194,16 +193,13 @@ class LedgersTest {
     @MethodSource("seeds")
     void aPlaceFitsIfNoWeekOfWhatItTakesIsTooFull(long seed) {
         Wandered farm = new Wandered(seed);
-        int fitting = 0;
-        int tries = 300;
-        for (int i = 0; i < tries; i++) {
+        for (int i = 0; i < 300; i++) {
             int place = farm.random.nextInt(farm.facts.table.places());
             int without = farm.random.nextInt(4) == 0
                     ? SeasonScore.NOWHERE
                     : farm.places[farm.random.nextInt(farm.places.length)];
             boolean fits = fits(farm, place, without);
             assertThat(farm.score.room().fits(place, without)).isEqualTo(fits);
-            fitting += fits ? 1 : 0;
         }
     }
 
