@@ -98,8 +98,8 @@ class BarringTest {
     }
 
     private void stands(@Nullable String method, @Nullable String bed, int week) {
-        season.standing.add(new Standing(
-                null, "zinnia", 10, method, bed, season.starts.plusWeeks(week), null, List.of(), null));
+        season.standing.add(
+                new Standing(null, "zinnia", 10, method, bed, season.starts.plusWeeks(week), null, List.of(), null));
     }
 
     @Test
