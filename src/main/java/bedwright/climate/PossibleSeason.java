@@ -8,7 +8,7 @@ import java.util.List;
  * <p>The arrays are shared, not copied: they are not to be written to.
  *
  * @param normal whether this is the normal season: frost, storm, seed-bed and winter are then taken by probability, and
- *     the other components are neutral (deviations and deviates 0, factors 1, no gusts)
+ *     the other components are neutral (deviates 0, factors 1; deviations and gusts as seen, else 0 and none)
  * @param deviation °C added to both the normal minimum and maximum of each day of the season (length 7 × weeks); days
  *     before the season are as normal
  * @param gusts damaging gusts by day, ascending

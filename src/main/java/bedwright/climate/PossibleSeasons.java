@@ -37,12 +37,12 @@ public final class PossibleSeasons {
         return possible.count() == 1 ? List.of(normal(season)) : sample(season, possible.count(), possible.seed());
     }
 
-    /** The normal season. */
+    /** The normal season: as usual but for the weather that was seen. */
     public static PossibleSeason normal(Season season) {
         return new PossibleSeason(
                 true,
                 seen(season, new double[season.days()]),
-                List.of(),
+                seen(season, List.of()),
                 ones(season.pests().size()),
                 0,
                 0,

@@ -77,6 +77,7 @@ final class SofarCommand implements Callable<Integer> {
         out.println();
         plantings(out, now);
         out.println();
+        weathered(out, now);
         weeks(out, now);
         out.println();
         changed(out, now, planned);
@@ -151,6 +152,31 @@ final class SofarCommand implements Callable<Integer> {
         }
         out.println("Stems to come are the mean of the possible seasons, from this week on. A stand with a ~ is what is"
                 + " left as noted, of those expected; without one it was counted.");
+    }
+
+    /** What noted weather has most likely taken, of what was not seen since. */
+    private void weathered(PrintWriter out, Remaining now) {
+        PlantingState first = null;
+        for (PlantingState state : now.states()) {
+            if (!state.isAlive() || state.weathered().isEmpty()) {
+                continue;
+            }
+            if (first == null) {
+                out.println("What the weather that was noted has most likely taken, where nothing was seen since:");
+                first = state;
+            }
+            List<String> words = state.weathered().stream()
+                    .map(taken -> WeatherWords.said(now.season(), taken))
+                    .toList();
+            out.println("  " + state.number() + " (" + state.planned().crop() + ", "
+                    + state.planned().bed() + "): " + String.join("; ", words));
+        }
+        if (first != null) {
+            out.println("  The stems to come reckon with it until a count settles it: " + Called.name() + " note "
+                    + named.typed() + " " + first.number() + " stands " + first.plants() / 2
+                    + ", or how many plants you count.");
+            out.println();
+        }
     }
 
     private static String stand(PlantingState state) {

@@ -1,6 +1,8 @@
 package bedwright.command;
 
+import bedwright.climate.Gust;
 import bedwright.climate.Gusts;
+import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.file.PlainJson;
 import bedwright.log.Note;
@@ -94,13 +96,17 @@ final class StormCommand implements Callable<Integer> {
         RoundWalked.About about = RoundWalked.About.of(plans, plan, log, named.typed(), day, Note.Cause.WIND);
         Plan then = about.was().plan();
         Sampling.GivenGust blew = new Sampling.GivenGust(day, degrees, speed);
+        PossibleSeason stormy = PossibleSeasons.usualWith(then.season(), List.of(blew));
+        int dayOfSeason = then.season().dayOf(day);
+        // What was noted of that day's wind is known better than what is guessed here.
+        Gust known = StormRound.gustOf(stormy, dayOfSeason);
         StormRound round = new StormRound(
                 then.season(),
                 named.typed(),
                 day,
-                degrees,
-                speed,
-                StormRound.of(then, PossibleSeasons.usualWith(then.season(), List.of(blew))));
+                known.from(),
+                known.speed(),
+                StormRound.of(then, stormy, dayOfSeason));
         PrintWriter out = spec.commandLine().getOut();
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(round.json()));

@@ -57,13 +57,14 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
      * All plantings above ground that day, the most exposed first: by the gust at their bed, then by what it was likely to
      * lay flat; so neighbours in one lee follow one another.
      *
-     * @param stormy a season as usual but for the gust
+     * @param stormy a season as usual but for the gust, and others that were noted
+     * @param day of the season on which it blew
      */
-    static List<Stop> of(Plan plan, PossibleSeason stormy) {
+    static List<Stop> of(Plan plan, PossibleSeason stormy, int day) {
         Season season = plan.season();
         Prospects blowing = Prospects.of(season, List.of(stormy));
         Prospects prospects = Prospects.of(season, List.of(PossibleSeasons.usualWith(season, List.of())));
-        Gust gust = stormy.gusts().getFirst();
+        Gust gust = gustOf(stormy, day);
         int week = Math.floorDiv(gust.day(), 7);
         List<Stop> stops = new ArrayList<>();
         for (KeptPlanting planting : plan.plantings()) {
@@ -84,6 +85,14 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
                 .thenComparingDouble(stop -> stop.blown().flat())
                 .reversed());
         return List.copyOf(stops);
+    }
+
+    /** The gust of a day. */
+    static Gust gustOf(PossibleSeason stormy, int day) {
+        return stormy.gusts().stream()
+                .filter(gust -> gust.day() == day)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No gust blows on day " + day));
     }
 
     static double[] stems(Prospect prospect, int lots, int all) {

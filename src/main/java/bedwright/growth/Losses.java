@@ -12,14 +12,21 @@ import bedwright.season.Stock;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.jspecify.annotations.Nullable;
 
 /** What is lost of a planting on the way, as shares surviving (season model, section 4). */
 final class Losses {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+    /** Days after the coldest one up to which the winter share stands for the cold: to the middle of summer. */
+    private static final int HALF_A_YEAR = 182;
 
     private final World world;
     private final Grown grown;
     private final Ground.BedClass bed;
+    /** The one that {@link #night} is of. */
+    private @Nullable Development nightOf;
+
+    private int night;
 
     Losses(Grown grown, Ground.BedClass bed) {
         this.world = grown.world;
@@ -130,8 +137,54 @@ final class Losses {
         return season.pestYear()[pest] * grown.crop.appeal().getOrDefault(kind.name(), 0.0) * edge;
     }
 
+    /**
+     * The day of the noted night that killed it, or {@link Development#NEVER}. One on which it came into the ground was
+     * over then, and of one up to the day on which it was last seen alive nothing is to be told any more.
+     */
+    int killedByNight(Development development) {
+        if (nightOf != development) {
+            nightOf = development;
+            night = development.emerges()
+                    ? world.nights.firstAsColdAs(
+                            Math.max(firstNight(development), lastOfWinter(development) + 1),
+                            day -> dies(development, day))
+                    : Development.NEVER;
+        }
+        return night;
+    }
+
+    /** The coldest noted night for which its winter share stands though it is colder than it stands, or NEVER. */
+    int coldestOfWinter(Development development) {
+        int coldest = Development.NEVER;
+        int last = development.emerges() ? lastOfWinter(development) : Noted.NOT;
+        int day = world.nights.firstAsColdAs(firstNight(development), d -> dies(development, d));
+        while (day <= last) {
+            if (coldest == Development.NEVER || world.nights.least(day) < world.nights.least(coldest)) {
+                coldest = day;
+            }
+            day = world.nights.firstAsColdAs(day + 1, d -> dies(development, d));
+        }
+        return coldest;
+    }
+
+    private int firstNight(Development development) {
+        int inTheOpen = Math.max(development.emergence, grown.start.groundDay() + 1);
+        return Math.max(inTheOpen, grown.noted.alive() + 1);
+    }
+
+    /** Temperature in the open that kills it on a day, where it stands, °C. */
+    private double dies(Development development, int day) {
+        Crop.Killing killing = grown.crop.killing();
+        Stock.Cover cover = world.season.stock().cover();
+        double covered = cover != null && grown.calendar.isCoveredOn(day) ? cover.protects() : 0;
+        return (day < development.grown ? killing.young() : killing.grown()) - bed.protects() - covered;
+    }
+
     /** Share that the winter leaves, if it stands through one before it is cut; else that of the last spring frost. */
     double springOrWinter(PossibleSeason season, Development development) {
+        if (killedByNight(development) < development.firstCut) {
+            return 0;
+        }
         FrostDates frost = world.frost;
         if (frost == null) {
             return 1;
@@ -143,14 +196,20 @@ final class Losses {
     }
 
     private boolean standsThroughWinter(Development development) {
+        return lastOfWinter(development) != Noted.NOT;
+    }
+
+    /** The last day for whose cold its winter share stands, or {@link Noted#NOT} if it stands through no winter. */
+    private int lastOfWinter(Development development) {
+        int last = Noted.NOT;
         for (int day : world.climate.coldestDays()) {
             if (development.emergence <= day
                     && day < 7 * grown.calendar.heldTo()
                     && (development.firstCut == Development.NEVER || day <= development.firstCut)) {
-                return true;
+                last = day + HALF_A_YEAR;
             }
         }
-        return false;
+        return last;
     }
 
     /** Whether the stand was counted after the winter that it stood through. */
@@ -229,7 +288,7 @@ final class Losses {
 
         /** Killed by a frost on the days from one on, up to another, which is not included. */
         private void checkUpTo(double temperature, int from, int to) {
-            int day = Math.max(from, grown.noted.alive() + 1);
+            int day = firstUnknown(from);
             if (day < to) {
                 int falls = frost.spring(year, temperature, deviate);
                 killed |= falls >= day && falls < to;
@@ -245,9 +304,16 @@ final class Losses {
             return to <= uncoveredFrom ? left : left - NORMAL.probability(uncoveredFrom, to);
         }
 
-        /** A frost up to the day on which it was seen alive did not kill it. */
+        /**
+         * The first day, from one on, of whose night nothing is known: a frost up to the day on which it was seen alive did
+         * not kill it, and a last frost that would fall on a night that was noted falls on the one before.
+         */
+        private int firstUnknown(int from) {
+            return world.nights.firstUnknown(Math.max(from, grown.noted.alive() + 1));
+        }
+
         private void check(double temperature, int from) {
-            int day = Math.max(from, grown.noted.alive() + 1);
+            int day = firstUnknown(from);
             killed |= frost.spring(year, temperature, deviate) >= day;
             leastDeviate = Math.min(leastDeviate, frost.springDeviate(year, temperature, day));
         }
@@ -263,8 +329,13 @@ final class Losses {
         return nearest;
     }
 
-    /** Share that the first autumn frost leaves of a week's stems. */
+    /** Share that the first autumn frost, and a night that killed it in cut, leave of a week's stems. */
     double autumn(PossibleSeason season, Development development, int week) {
+        int middle = 7 * week + 3;
+        int killed = killedByNight(development);
+        if (killed >= development.firstCut && killed < middle) {
+            return 0;
+        }
         FrostDates frost = world.frost;
         if (frost == null) {
             return 1;
@@ -273,14 +344,15 @@ final class Losses {
         double temperature = grown.crop.killing().grown() - bed.protects();
         for (int y = 0; y < frost.years(); y++) {
             if (frost.autumnMedian(y) > firstCut) {
-                int middle = 7 * week + 3;
-                if (middle <= grown.noted.alive() + 1) {
+                // A first frost that would fall on a night that was noted comes on the next one that was not.
+                int since = world.nights.knownSince(middle);
+                if (since <= grown.noted.alive() + 1) {
                     return 1;
                 }
                 if (season.normal()) {
-                    return 1 - NORMAL.cumulativeProbability(frost.autumnDeviate(y, temperature, middle));
+                    return 1 - NORMAL.cumulativeProbability(frost.autumnDeviate(y, temperature, since));
                 }
-                return frost.autumn(y, temperature, season.autumnFrost()) >= middle ? 1 : 0;
+                return frost.autumn(y, temperature, season.autumnFrost()) >= since ? 1 : 0;
             }
         }
         return 1;
@@ -297,17 +369,14 @@ final class Losses {
      * @param last the last week that is asked for; of later ones nothing is told in the normal season
      */
     double[] storms(PossibleSeason season, Development development, int last) {
-        return season.normal() ? usualStorms(development, last) : gusts(season, development);
+        return season.normal() ? usualStorms(season, development, last) : gusts(season, development);
     }
 
     private double[] gusts(PossibleSeason season, Development development) {
         double[] left = new double[world.weeks];
         Arrays.fill(left, 1);
         for (Gust gust : season.gusts()) {
-            if (gust.day() < development.emergence || gust.day() <= grown.noted.storms()) {
-                continue;
-            }
-            double lost = blown(development, gust).lost();
+            double lost = lost(development, gust);
             if (lost == 0) {
                 continue;
             }
@@ -320,6 +389,12 @@ final class Losses {
         return left;
     }
 
+    /** Share of a planting above ground that a gust takes, unless what storms left was noted since. */
+    double lost(Development development, Gust gust) {
+        boolean isSpared = gust.day() < development.emergence || gust.day() <= grown.noted.storms();
+        return isSpared ? 0 : blown(development, gust).lost();
+    }
+
     /** What a gust does on its day; nothing while there is no height. */
     Blown blown(Development development, Gust gust) {
         double speed = gust.speed() * bed.gusts().get(world.ground.direction(gust));
@@ -329,8 +404,11 @@ final class Losses {
         return new Blown(height(development, gust.day()), speed, flat, stand.standsUp());
     }
 
-    private double[] usualStorms(Development development, int last) {
-        double[] left = new double[world.weeks];
+    /** What was noted of gusts, and what they take in the mean of years on days of which nothing was noted. */
+    private double[] usualStorms(PossibleSeason season, Development development, int last) {
+        double[] left = gusts(season, development);
+        int[] noted =
+                season.gusts().stream().mapToInt(Gust::day).distinct().sorted().toArray();
         List<Site.StormSide> sides = world.season.site().storms();
         double[] flattened = new double[sides.size()];
         double of = Double.NaN;
@@ -346,10 +424,19 @@ final class Losses {
                 }
                 loss = usualLoss(sides, flattened, half, 7 * w + 3);
             }
-            left[w] = Math.exp(-(sum + loss * 4 / 7));
-            sum += loss;
+            left[w] *= Math.exp(-(sum + loss * (4 - between(noted, 7 * w, 7 * w + 4)) / 7));
+            sum += loss - loss * between(noted, 7 * w, 7 * w + 7) / 7;
         }
         return left;
+    }
+
+    /** How many of these days lie from one up to another, which is not included. */
+    private static int between(int[] days, int from, int to) {
+        int count = 0;
+        for (int day : days) {
+            count += day >= from && day < to ? 1 : 0;
+        }
+        return count;
     }
 
     /** Gust that lays half of it flat in a week, m/s; infinite in weeks in which it has nothing to fear. */

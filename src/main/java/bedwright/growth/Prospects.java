@@ -152,6 +152,17 @@ public final class Prospects {
         return expect(crop, method, standing.plants(), bed, sowWeek, standing, 0);
     }
 
+    /**
+     * What noted weather has most likely taken of a standing planting, one entry for each kind of weather at most.
+     *
+     * @param standing what is known of it
+     */
+    public List<Weathered> weathered(Standing standing, int crop, int method, int bed, int sowWeek) {
+        Method way = world.season.crops().get(crop).methods().get(method);
+        Ground.BedClass place = world.ground.classes().get(world.ground.classOf(bed));
+        return new WeatherTaken(Grown.of(world, crop, way, sowWeek, standing, place.warmth()), place).all();
+    }
+
     private Prospect expect(
             int crop, int method, int plants, int bed, int sowWeek, @Nullable Standing standing, int from) {
         return expect(crop, method, plants, bed, sowWeek, standing, from, ProspectTable.TO_ITS_END);

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What all plantings of a season share: its weather in every possible season, its frosts, pests and ground. */
@@ -21,6 +22,7 @@ final class World {
     final SiteClimate climate;
     final @Nullable FrostDates frost;
     final Ground ground;
+    final NotedNights nights;
     final KindTree kinds;
     final int days;
     final int weeks;
@@ -33,7 +35,8 @@ final class World {
         this.normalSeason = PossibleSeasons.normal(season);
         this.climate = SiteClimate.of(season);
         this.frost = FrostDates.of(season).orElse(null);
-        this.ground = Ground.of(season, seasons);
+        this.ground = Ground.of(season, Stream.concat(seasons.stream(), Stream.of(normalSeason)).toList());
+        this.nights = NotedNights.of(season);
         this.kinds = KindTree.of(season.roles());
         this.days = season.days();
         this.weeks = season.weeks();

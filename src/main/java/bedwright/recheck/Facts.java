@@ -1,17 +1,22 @@
 package bedwright.recheck;
 
 import bedwright.climate.FrostDates;
+import bedwright.climate.Gust;
 import bedwright.climate.PossibleSeason;
 import bedwright.climate.SiteClimate;
 import bedwright.season.Bed;
 import bedwright.season.Crop;
 import bedwright.season.KindTree;
+import bedwright.season.Sampling;
 import bedwright.season.Season;
 import bedwright.season.Stock;
 import bedwright.season.UnderWay;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -63,6 +68,34 @@ final class Facts {
                     .forEach(seen -> deviation[season.dayOf(seen.on())] = seen.warmer());
         }
         return new PossibleSeason(true, deviation, List.of(), pests, 0, 0, new boolean[weeks()], false, crops, crops);
+    }
+
+    /** Minima that were noted of the season's days, in the open, by day, °C. */
+    Map<Integer, Double> notedMinima() {
+        Map<Integer, Double> minima = new HashMap<>();
+        if (season.underWay() != null) {
+            for (UnderWay.DaySeen seen : season.underWay().weather()) {
+                int day = season.dayOf(seen.on());
+                if (seen.least() != null && day >= 0 && day < days()) {
+                    minima.put(day, seen.least());
+                }
+            }
+        }
+        return minima;
+    }
+
+    /** Gusts that were noted, of the season's days. */
+    List<Gust> notedGusts() {
+        List<Gust> noted = new ArrayList<>();
+        if (season.underWay() != null) {
+            for (Sampling.GivenGust gust : season.underWay().gusts()) {
+                int day = season.dayOf(gust.on());
+                if (day >= 0 && day < days()) {
+                    noted.add(new Gust(day, -1, gust.from(), gust.speed()));
+                }
+            }
+        }
+        return noted;
     }
 
     /** Minimum of a day at a bed, °C. */

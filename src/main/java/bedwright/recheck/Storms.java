@@ -9,6 +9,7 @@ import bedwright.climate.Shelter;
 import bedwright.season.Crop;
 import bedwright.season.Past;
 import bedwright.season.Site;
+import java.util.List;
 
 /** What gusts leave standing of a planting in one possible season (season model, section 4: storm). */
 final class Storms {
@@ -35,12 +36,7 @@ final class Storms {
             standing[week] = 1;
         }
         for (Gust gust : possible.gusts()) {
-            double height = course.height(gust.day());
-            if (height == 0 || gust.day() <= known()) {
-                continue;
-            }
-            double speed = gust.speed() * Shelter.relativeSpeed(facts.season, placed.bed(), gust.from());
-            double left = 1 - Gusts.flattened(speed, half(height), stand().spread()) * (1 - stand().standsUp());
+            double left = leaves(gust);
             for (int week = 0; week < facts.weeks(); week++) {
                 if (7 * week + 3 >= gust.day()) {
                     standing[week] *= left;
@@ -50,14 +46,37 @@ final class Storms {
         return standing;
     }
 
-    /** Normal season: exp(−what is lost in the weeks before, and in four days of this one). */
+    /** Share that a gust leaves standing. */
+    private double leaves(Gust gust) {
+        double height = course.height(gust.day());
+        if (height == 0 || gust.day() <= known()) {
+            return 1;
+        }
+        double speed = gust.speed() * Shelter.relativeSpeed(facts.season, placed.bed(), gust.from());
+        return 1 - Gusts.flattened(speed, half(height), stand().spread()) * (1 - stand().standsUp());
+    }
+
+    /**
+     * Normal season: exp(−what is lost in the mean of years on the days up to a week's fourth); on days of which a gust was
+     * noted, what that took instead.
+     */
     private double[] expected() {
+        List<Gust> noted = facts.notedGusts();
         double[] standing = new double[facts.weeks()];
-        double before = 0;
-        for (int week = 0; week < facts.weeks(); week++) {
-            double lost = expectedLoss(week);
-            standing[week] = Math.exp(-(before + lost * 4 / 7));
-            before += lost;
+        double left = 1;
+        double lost = 0;
+        for (int day = 0; day < facts.days(); day++) {
+            int today = day;
+            List<Gust> gusts = noted.stream().filter(gust -> gust.day() == today).toList();
+            if (gusts.isEmpty()) {
+                lost += expectedLoss(day / 7) / 7;
+            }
+            for (Gust gust : gusts) {
+                left *= leaves(gust);
+            }
+            if (day % 7 == 3) {
+                standing[day / 7] = left * Math.exp(-lost);
+            }
         }
         return standing;
     }

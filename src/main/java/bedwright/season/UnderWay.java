@@ -2,6 +2,7 @@ package bedwright.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How far a season has come. The weeks before the one that holds the day count no more: nothing is sown, asked for, cut
@@ -62,7 +63,10 @@ public record UnderWay(
                     unit = "°C difference",
                     min = -40,
                     max = 40)
-            double warmer) {}
+            double warmer,
+
+            @Fact(value = "Its minimum in the open; left out: not known", unit = "°C", min = -60, max = 60) @Nullable
+            Double least) {}
 
     /** Some of a stock that is not there for some weeks. */
     public record Missing(

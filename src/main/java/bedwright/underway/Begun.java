@@ -3,6 +3,7 @@ package bedwright.underway;
 import bedwright.climate.PossibleSeasons;
 import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
+import bedwright.growth.Weathered;
 import bedwright.log.Entry;
 import bedwright.log.SeasonLog;
 import bedwright.season.Held;
@@ -102,7 +103,7 @@ final class Begun {
     private void take(Planted planted, Told told) {
         boolean stoodBefore = planted.stoodBefore(whole);
         if (told.isNotDone) {
-            states.add(state(planted, told, Stage.LEFT_OUT, null, null, 1));
+            states.add(state(planted, told, Stage.LEFT_OUT, null, List.of(), null, 1));
         } else if (planted.before() != null && planted.before().isWritten()) {
             writtenOut(planted, told);
         } else if (stoodBefore || told.sown.isBefore(on)) {
@@ -135,7 +136,7 @@ final class Begun {
             inForce.add(planted.kept());
         }
         boolean isOver = until != null && until.isBefore(on);
-        states.add(state(planted, told, isOver ? Stage.OVER : Stage.CUTTING, now, null, 1));
+        states.add(state(planted, told, isOver ? Stage.OVER : Stage.CUTTING, now, List.of(), null, 1));
     }
 
     private int entry(Planted planted) {
@@ -166,7 +167,7 @@ final class Begun {
             return;
         }
         Prospect expected = expect(planted, told, null, planted.method(), told.bed, whole.weekOf(sown));
-        states.add(state(planted, told, Stage.TO_COME, null, expected, 1));
+        states.add(state(planted, told, Stage.TO_COME, null, List.of(), expected, 1));
     }
 
     private void begun(Planted planted, Told told, boolean stoodBefore) {
@@ -238,7 +239,10 @@ final class Begun {
                 pulled == null ? until : null,
                 null));
         if (expected != null) {
-            states.add(state(planted, told, stage(expected, isInTray, pulled != null), now, expected, factor));
+            boolean stands = !isInTray && pulled == null;
+            List<Weathered> weathered = stands && !isBrief ? weathered(planted, told, now, place) : List.of();
+            states.add(state(
+                    planted, told, stage(expected, isInTray, pulled != null), now, weathered, expected, factor));
         }
     }
 
@@ -293,13 +297,22 @@ final class Begun {
             Prospects of, Planted planted, Told told, @Nullable Standing now, Method method, String bed, int sowWeek) {
         int crop = whole.crops().indexOf(planted.crop());
         int way = planted.crop().methods().indexOf(method);
-        Integer index = beds.get(bed);
-        if (index == null) {
-            throw new IllegalArgumentException("No bed named " + bed);
-        }
         return now == null
-                ? of.expect(crop, way, told.plants, index, sowWeek)
-                : of.expect(now, crop, way, index, sowWeek);
+                ? of.expect(crop, way, told.plants, bed(bed), sowWeek)
+                : of.expect(now, crop, way, bed(bed), sowWeek);
+    }
+
+    private List<Weathered> weathered(Planted planted, Told told, Standing now, int sowWeek) {
+        int way = planted.crop().methods().indexOf(planted.method());
+        return prospects.weathered(now, whole.crops().indexOf(planted.crop()), way, bed(told.bed), sowWeek);
+    }
+
+    private int bed(String name) {
+        Integer index = beds.get(name);
+        if (index == null) {
+            throw new IllegalArgumentException("No bed named " + name);
+        }
+        return index;
     }
 
     private Stage stage(Prospect expected, boolean isInTray, boolean isPulled) {
@@ -323,10 +336,11 @@ final class Begun {
             Told told,
             Stage stage,
             @Nullable Standing now,
+            List<Weathered> weathered,
             @Nullable Prospect expected,
             double factor) {
         int cut = told.cuts.stream().mapToInt(Told.CutNoted::stems).sum();
         return new PlantingState(
-                planted.kept(), stage, now, told.plants, told.left, told.counted != null, cut, factor, expected);
+                planted.kept(), stage, now, told.plants, told.left, told.counted != null, cut, factor, weathered, expected);
     }
 }

@@ -68,7 +68,7 @@ final class Circumstances {
                 .toList();
     }
 
-    /** By how much days were warmer than normal: the mean of what was noted less that of the normal. */
+    /** By how much days were warmer than normal, the mean of what was noted less that of the normal; and their minima. */
     private List<UnderWay.DaySeen> weather() {
         List<UnderWay.DaySeen> seen = new ArrayList<>();
         if (of(Note.Weather.class).isEmpty()) {
@@ -79,7 +79,8 @@ final class Circumstances {
             if (entry.note() instanceof Note.Weather day && day.least() != null && day.most() != null) {
                 int d = whole.dayOf(entry.on());
                 double mean = (day.least() + day.most()) / 2;
-                seen.add(new UnderWay.DaySeen(entry.on(), mean - (climate.normalMin(d) + climate.normalMax(d)) / 2));
+                double warmer = mean - (climate.normalMin(d) + climate.normalMax(d)) / 2;
+                seen.add(new UnderWay.DaySeen(entry.on(), warmer, day.least()));
             }
         }
         seen.sort(Comparator.comparing(UnderWay.DaySeen::on));

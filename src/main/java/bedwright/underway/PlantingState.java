@@ -1,8 +1,10 @@
 package bedwright.underway;
 
 import bedwright.growth.Prospect;
+import bedwright.growth.Weathered;
 import bedwright.season.KeptPlanting;
 import bedwright.season.Standing;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param isCounted whether they were counted
  * @param cut stems cut so far, as noted
  * @param factor on the stems still to come, from what was cut
+ * @param weathered what noted weather has most likely taken of it, if it stands
  * @param expected what to expect of it over the whole season, those weeks that are over among them; null where it is left
  *     out
  */
@@ -28,7 +31,12 @@ public record PlantingState(
         boolean isCounted,
         int cut,
         double factor,
+        List<Weathered> weathered,
         @Nullable Prospect expected) {
+
+    public PlantingState {
+        weathered = List.copyOf(weathered);
+    }
 
     /** How far a planting is. */
     public enum Stage {

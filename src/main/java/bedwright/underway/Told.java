@@ -164,11 +164,12 @@ final class Told {
         lastLost = Math.min(left, share(lost.lost(), left));
         left -= lastLost;
         gone = left > 0 ? gone : gone == null ? on : gone;
+        // Of what is lost in part the rest was seen to stand.
+        alive = left > 0 ? on : alive;
         switch (lost.cause()) {
             case WIND -> storms = on;
             case PEST -> pests = on;
-            case FROST -> alive = left > 0 ? on : alive;
-            case DISEASE, OTHER -> {}
+            case FROST, DISEASE, OTHER -> {}
         }
     }
 

@@ -302,10 +302,10 @@ class PossibleSeasonsTest {
         LocalDate first = LocalDate.of(2027, 3, 1);
         Season season = underWay(
                 List.of(
-                        new UnderWay.DaySeen(first.minusDays(1), -9),
-                        new UnderWay.DaySeen(first, -2),
-                        new UnderWay.DaySeen(first.plusDays(279), 3),
-                        new UnderWay.DaySeen(first.plusDays(280), -9)),
+                        new UnderWay.DaySeen(first.minusDays(1), -9, null),
+                        new UnderWay.DaySeen(first, -2, null),
+                        new UnderWay.DaySeen(first.plusDays(279), 3, null),
+                        new UnderWay.DaySeen(first.plusDays(280), -9, null)),
                 List.of());
 
         double[] deviation = PossibleSeasons.of(season).getFirst().deviation();

@@ -59,4 +59,29 @@ class SofarTest {
         assertThat(Ran.of("sofar", folder.toString(), "--on", "2031-06-20").code())
                 .isEqualTo(Exit.USAGE);
     }
+
+    @Test
+    void whatNotedWeatherHasMostLikelyTakenIsToldUntilItIsCounted() {
+        planned();
+        Ran.of("note", folder, "weather min -3 max 30 gust 40 west", "--on", "2027-07-04", "--yes");
+        String told = "has most likely taken";
+
+        assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out())
+                .contains(told)
+                .containsPattern("  4 \\(.*\\): all, frost: -3 °C on 4 Jul 2027\n")
+                .containsPattern("until a count settles it: .* note .* \\d+ stands \\d+");
+        for (int number = 1; number <= 6; number++) {
+            Ran.of("note", folder, number, "stands", "40%", "--on", "2027-07-05", "--yes");
+        }
+        assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out()).doesNotContain(told);
+    }
+
+    @Test
+    void ofAGustItsShareIsTold() {
+        planned();
+        Ran.of("note", folder, "weather gust 60 west", "--on", "2027-07-04", "--yes");
+
+        assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out())
+                .containsPattern("\\d+ %, wind: 60 m/s on 4 Jul 2027\n");
+    }
 }

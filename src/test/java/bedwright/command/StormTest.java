@@ -40,7 +40,9 @@ class StormTest {
 
     private List<StormRound.Stop> round(double speed) {
         Plan plan = kept();
-        return StormRound.of(plan, stormy(plan.season(), day(plan.season()), 270, speed));
+        LocalDate day = day(plan.season());
+        return StormRound.of(
+                plan, stormy(plan.season(), day, 270, speed), plan.season().dayOf(day));
     }
 
     private static LocalDate day(Season season) {
@@ -138,5 +140,26 @@ class StormTest {
     void aSideThatIsNoneIsTold() {
         assertThat(Ran.of("storm", folder, "--from", "windward", "--on", DAY).err())
                 .contains("--from takes north, north-east");
+    }
+
+    /** A gust that was noted of an earlier day is none of this storm's. */
+    @Test
+    void aStormIsJudgedByTheGustOfItsOwnDay() {
+        String before = Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "30")
+                .out();
+        Ran.of("note", folder, "weather gust 5 west", "--on", kept().season().starts().plusDays(3), "--yes");
+
+        assertThat(Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "30")
+                        .out())
+                .isEqualTo(before);
+    }
+
+    @Test
+    void whatWasNotedOfTheDaysGustGoesBeforeWhatIsGuessed() {
+        Ran.of("note", folder, "weather gust 60 west", "--on", DAY, "--yes");
+
+        assertThat(Ran.of("storm", folder, "--from", "east", "--on", DAY, "--gust", "5")
+                        .out())
+                .contains("gusts up to 60 m/s from the west");
     }
 }

@@ -20,6 +20,7 @@ import bedwright.season.Season;
 import bedwright.season.Site;
 import bedwright.season.Standing;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import bedwright.season.Windbreak;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -59,6 +60,10 @@ final class SmallSeason {
     List<SmallCrop> more = new ArrayList<>();
     int plants = 10;
     List<Standing> standing = new ArrayList<>();
+    /** Weather that was noted; where there is none the season has not begun. */
+    List<UnderWay.DaySeen> noted = new ArrayList<>();
+
+    List<Sampling.GivenGust> notedGusts = new ArrayList<>();
 
     double[] deviation = {};
     List<Gust> gusts = List.of();
@@ -83,7 +88,7 @@ final class SmallSeason {
         List<SmallCrop> crops = new ArrayList<>(List.of(crop));
         crops.addAll(more);
         Sampling.BySureness doubt = new Sampling.BySureness(0.03, 0.06, 0.1);
-        return new Season(
+        Season season = new Season(
                 "Made up",
                 null,
                 starts,
@@ -107,6 +112,14 @@ final class SmallSeason {
                 List.of(),
                 new Caution(0),
                 new Sampling(1, 1, new Sampling.Doubt(doubt, doubt), List.of()));
+        return noted.isEmpty() && notedGusts.isEmpty()
+                ? season
+                : season.with(new UnderWay(starts, noted, notedGusts, List.of(), List.of(), 1));
+    }
+
+    /** Notes the minimum of the night of a day, which was as warm as usual in the mean. */
+    void night(int day, double least) {
+        noted.add(new UnderWay.DaySeen(starts.plusDays(day), 0, least));
     }
 
     /** The possible season that the fields describe. */

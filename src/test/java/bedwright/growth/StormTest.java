@@ -8,6 +8,7 @@ import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Method;
 import bedwright.season.Point;
+import bedwright.season.Sampling;
 import bedwright.season.Site;
 import bedwright.season.Stock;
 import bedwright.season.Windbreak;
@@ -193,5 +194,59 @@ class StormTest {
     @Test
     void aGustBeforeItIsUpLaysNothingFlat() {
         assertThat(blown(gust(3, 90))).isEqualTo(new Blown(0, 90, 0, 0.3));
+    }
+
+    /** Notes a gust of so many m/s from the west on a day. */
+    private void noted(int day, double speed) {
+        season.notedGusts.add(new Sampling.GivenGust(season.starts.plusDays(day), 270, speed));
+    }
+
+    /** 0.35 of it lies for good; on the other days of the weeks 0.1 × ½ × 0.7 a week are expected. */
+    @Test
+    void aNotedGustTakesItsShareInTheNormalSeasonInsteadOfItsDaysUsualLoss() {
+        usualStorms();
+        noted(10, 24);
+
+        assertThat(-Math.log(usual()[1]))
+                .as("the gust, and ten of the eleven days up to the middle of week 1")
+                .isCloseTo(-Math.log(HALF_FLAT) + 0.1 * 0.5 * 0.7 * 10 / 7, within(1e-4));
+    }
+
+    @Test
+    void aNotedGustAfterTheMiddleOfAWeekCountsFromTheNextOne() {
+        usualStorms();
+        noted(11, 24);
+        double[] left = usual();
+
+        assertThat(-Math.log(left[1])).as("eleven days").isCloseTo(0.1 * 0.5 * 0.7 * 11 / 7, within(1e-4));
+        assertThat(-Math.log(left[2]))
+                .as("the gust, and seventeen of eighteen days")
+                .isCloseTo(-Math.log(HALF_FLAT) + 0.1 * 0.5 * 0.7 * 17 / 7, within(1e-4));
+    }
+
+    @Test
+    void aNotedGustFromASideWithoutStormsIsFeltInTheNormalSeason() {
+        season.notedGusts.add(new Sampling.GivenGust(season.starts.plusDays(21), 100, 24));
+
+        assertThat(usual()[3]).isCloseTo(HALF_FLAT, within(EXACT));
+    }
+
+    @Test
+    void whatNotedGustsTookIsToldTogetherWithTheWorst() {
+        noted(21, 24);
+        noted(22, 23);
+        Grown grown = season.grown(0);
+
+        assertThat(new WeatherTaken(grown, grown.world.ground.classes().getFirst()).all())
+                .singleElement()
+                .satisfies(taken -> {
+                    assertThat(taken.cause()).isEqualTo(Weathered.Cause.GUST);
+                    assertThat(taken.day()).isEqualTo(21);
+                    assertThat(taken.worst()).isEqualTo(24);
+                    assertThat(taken.times()).isEqualTo(2);
+                    assertThat(taken.share())
+                            .as("1/(1 + exp(1/3)) = 0.4174298 lie flat at 23 m/s")
+                            .isCloseTo(1 - HALF_FLAT * (1 - 0.4174298 * 0.7), within(1e-6));
+                });
     }
 }

@@ -13,6 +13,8 @@ import bedwright.season.Stock;
 import java.time.MonthDay;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Half of all last frosts come by 1 April (day 31), one in ten after the 14th: a spread of 13/1.28155 = 10.144 days. Half
@@ -239,5 +241,87 @@ class FrostsTest {
     void siteWithoutFrostLosesNothingNotEvenToWinter() {
         season.frost = null;
         assertThat(winter(43, true)).isEqualTo(1);
+    }
+
+    // Nights whose minimum was noted
+
+    private Frosts frosts() {
+        season.crops.add(crop.build());
+        return frosts(4, season.still());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"31, -9, 1", "32, -1.9, 1", "32, -2, 0", "37, -1.5, 1", "38, -1.5, 0", "48, -1, 0", "49, -1, 1"})
+    void aNotedNightKillsWhatIsUpByItsAge(int day, double least, double left) {
+        season.frost = null;
+        crop.killing = new Crop.Killing(-2, -1);
+        season.night(day, least);
+
+        assertThat(frosts().winterAndSpring()).isEqualTo(left);
+    }
+
+    /** Week 8 has its middle on day 59. */
+    @ParameterizedTest
+    @CsvSource({"58, 0", "59, 1"})
+    void aNotedNightInCutTakesTheWeeksWhoseMiddleComesLater(int day, double left) {
+        season.frost = null;
+        season.night(day, 0);
+
+        assertThat(frosts().autumn(8)).isEqualTo(left);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"34, -1.9, 1", "34, -2, 0", "35, -0.1, 0"})
+    void aCoverHelpsInTheNotedNightsInWhichItLies(int day, double least, double left) {
+        season.frost = null;
+        crop.killing = new Crop.Killing(0, 0);
+        coverForAWeek();
+        season.night(day, least);
+
+        assertThat(frosts().winterAndSpring()).isEqualTo(left);
+    }
+
+    @Test
+    void aNotedNightOfTheWinterItStandsThroughIsInItsWinterShare() {
+        season.night(310, -20);
+
+        assertThat(winter(43, false)).isEqualTo(0.8);
+    }
+
+    /** The usual last frost falls on day 31, a day later with a deviate of 0.1: day 32, when it is up. */
+    @ParameterizedTest
+    @CsvSource({"32, 32, 1", "33, 33, 0"})
+    void aLastFrostDoesNotFallOnNightsKnownAsMild(int from, int to, double left) {
+        for (int day = from; day <= to; day++) {
+            season.night(day, 5);
+        }
+
+        assertThat(springWith(0.1)).isEqualTo(left);
+    }
+
+    /** Nights up to day 37 were mild, so that it dies only from day 38 on: (37.5 − 31)/10.144 = 0.6408. */
+    @Test
+    void theChanceOfAFrostOnNightsNotKnownIsLeft() {
+        for (int day = 32; day <= 37; day++) {
+            season.night(day, 5);
+        }
+
+        assertThat(springByChance(4)).isCloseTo(0.7392, within(TABLE));
+    }
+
+    /** With a deviate of −0.3 the first frost falls on day 58. */
+    @Test
+    void aFirstFrostComesOnTheNextNightNotKnown() {
+        season.night(58, 5);
+
+        assertThat(autumnWith(-0.3)).isEqualTo(1);
+    }
+
+    /** A frost on day 58 would come on day 59, which is in time: 1 − Φ((57.5 − 61)/10.144 = −0.3450). */
+    @Test
+    void theChanceOfAFirstFrostIsThatOfTheFirstNightNotKnown() {
+        season.night(58, 5);
+
+        assertThat(autumnByChance()).isCloseTo(0.6350, within(TABLE));
     }
 }

@@ -7,6 +7,7 @@ import bedwright.climate.Gust;
 import bedwright.season.BedBlock;
 import bedwright.season.Crop;
 import bedwright.season.Method;
+import bedwright.season.Sampling;
 import bedwright.season.Site;
 import bedwright.season.Stock;
 import java.util.Collections;
@@ -95,5 +96,19 @@ class StormsTest {
         var normal = facts.normal();
         double[] standing = new Storms(facts, placed, normal, new Course(facts, placed, normal)).standing();
         assertThat(standing[3]).isCloseTo(0.835, within(0.003));
+    }
+
+    /** As above, but on day 23 a gust of 24 m/s was noted: 0.65 is left, and in week 3 three of the four days are usual. */
+    @Test
+    void normalSeasonTakesANotedGustInsteadOfItsDaysExpectation() {
+        season.storms.add(new Site.StormSide(270, Collections.nCopies(12, 0.7), 24, 0.1));
+        season.notedGusts.add(new Sampling.GivenGust(TestSeason.START.plusDays(23), 270, 24));
+        season.crops.add(crop.build());
+        Facts facts = season.facts();
+        Placed placed = season.placed(1, 0);
+        var normal = facts.normal();
+        double[] standing = new Storms(facts, placed, normal, new Course(facts, placed, normal)).standing();
+        // exp(−0.7 × 0.7 × (0.079 + 3/7 × 0.505)) = 0.8652
+        assertThat(standing[3]).isCloseTo(0.65 * 0.8652, within(0.003));
     }
 }

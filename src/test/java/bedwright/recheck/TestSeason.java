@@ -25,6 +25,7 @@ import bedwright.season.Season;
 import bedwright.season.Site;
 import bedwright.season.Standing;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import bedwright.season.Windbreak;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -74,6 +75,8 @@ final class TestSeason {
     List<Recipe> recipes = new ArrayList<>();
     List<Order> orders = new ArrayList<>();
     int caution;
+    List<UnderWay.DaySeen> noted = new ArrayList<>();
+    List<Sampling.GivenGust> notedGusts = new ArrayList<>();
 
     TestSeason() {}
 
@@ -88,7 +91,7 @@ final class TestSeason {
         Site site = new Site(
                 45, normals, normals, new Site.TemperatureSpread(0.8, 3.2, 0.8), frost, badSeedBed, hardWinter, storms);
         Sampling.BySureness sure = new Sampling.BySureness(0, 0, 0);
-        return new Season(
+        Season season = new Season(
                 "Made up",
                 null,
                 START,
@@ -112,6 +115,14 @@ final class TestSeason {
                 orders,
                 new Caution(caution),
                 new Sampling(1, 1, new Sampling.Doubt(sure, sure), List.of()));
+        return noted.isEmpty() && notedGusts.isEmpty()
+                ? season
+                : season.with(new UnderWay(START, noted, notedGusts, List.of(), List.of(), 1));
+    }
+
+    /** Notes the minimum of the night of a day, which was as warm as usual in the mean. */
+    void night(int day, double least) {
+        noted.add(new UnderWay.DaySeen(START.plusDays(day), 0, least));
     }
 
     Facts facts() {
