@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Tells where the season is on a day, by the plan and what was noted: how far each planting is, how much of it"
-                    + " stands and what it may still give, which of the coming weeks are short of what is promised, and"
+                    + " stands and what it may still give, what noted weather has most likely taken of it, which of the coming weeks are short of what is promised, and"
                     + " what has changed since the plan. What was not noted was done as planned.",
             "",
             "  target/bedwright sofar plans/first-bed --on 2027-07-01"

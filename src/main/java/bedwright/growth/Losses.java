@@ -144,11 +144,10 @@ final class Losses {
     int killedByNight(Development development) {
         if (nightOf != development) {
             nightOf = development;
-            night = development.emerges()
-                    ? world.nights.firstAsColdAs(
-                            Math.max(firstNight(development), lastOfWinter(development) + 1),
-                            day -> dies(development, day))
-                    : Development.NEVER;
+            int first = firstNight(development);
+            night = world.nights.isEmptyFrom(first)
+                    ? Development.NEVER
+                    : tooCold(development, Math.max(first, lastOfWinter(development) + 1));
         }
         return night;
     }
@@ -156,15 +155,20 @@ final class Losses {
     /** The coldest noted night for which its winter share stands though it is colder than it stands, or NEVER. */
     int coldestOfWinter(Development development) {
         int coldest = Development.NEVER;
-        int last = development.emerges() ? lastOfWinter(development) : Noted.NOT;
-        int day = world.nights.firstAsColdAs(firstNight(development), d -> dies(development, d));
-        while (day <= last) {
+        int last = lastOfWinter(development);
+        for (int day = tooCold(development, firstNight(development)); day <= last; day = tooCold(development, day + 1)) {
             if (coldest == Development.NEVER || world.nights.least(day) < world.nights.least(coldest)) {
                 coldest = day;
             }
-            day = world.nights.firstAsColdAs(day + 1, d -> dies(development, d));
         }
         return coldest;
+    }
+
+    /** The first noted night, from a day on, that it does not stand, or NEVER. */
+    private int tooCold(Development development, int from) {
+        Crop.Killing killing = grown.crop.killing();
+        double most = Math.max(killing.young(), killing.grown()) - bed.protects();
+        return world.nights.firstAsColdAs(from, most, day -> dies(development, day));
     }
 
     private int firstNight(Development development) {
@@ -374,17 +378,14 @@ final class Losses {
 
     private double[] gusts(PossibleSeason season, Development development) {
         double[] left = new double[world.weeks];
-        Arrays.fill(left, 1);
-        for (Gust gust : season.gusts()) {
-            double lost = lost(development, gust);
-            if (lost == 0) {
-                continue;
+        List<Gust> gusts = season.gusts();
+        double standing = 1;
+        int next = 0;
+        for (int w = 0; w < left.length; w++) {
+            while (next < gusts.size() && gusts.get(next).day() <= 7 * w + 3) {
+                standing *= 1 - lost(development, gusts.get(next++));
             }
-            for (int w = 0; w < left.length; w++) {
-                if (7 * w + 3 >= gust.day()) {
-                    left[w] *= 1 - lost;
-                }
-            }
+            left[w] = standing;
         }
         return left;
     }

@@ -3,78 +3,97 @@ package bedwright.growth;
 import bedwright.season.Season;
 import bedwright.season.UnderWay;
 import java.util.Arrays;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import java.util.function.IntToDoubleFunction;
 
 /** Nights whose minimum was noted, by the day of the season in whose early hours it was that cold. */
 final class NotedNights {
-    private final int[] days;
-    private final double[] least;
+    private static final double UNKNOWN = Double.NaN;
 
-    private NotedNights(NavigableMap<Integer, Double> minima) {
-        days = minima.keySet().stream().mapToInt(Integer::intValue).toArray();
-        least = minima.values().stream().mapToDouble(Double::doubleValue).toArray();
+    /** Minimum by day of the season, up to the last one that was noted, or {@link #UNKNOWN}. */
+    private final double[] least;
+    /** The coldest of the nights from a day on. */
+    private final double[] coldest;
+
+    private final int[] firstUnknown;
+    private final int[] knownSince;
+
+    private NotedNights(double[] least) {
+        this.least = least;
+        int days = least.length;
+        coldest = new double[days + 1];
+        firstUnknown = new int[days + 1];
+        knownSince = new int[days + 1];
+        coldest[days] = Double.POSITIVE_INFINITY;
+        firstUnknown[days] = days;
+        for (int day = days - 1; day >= 0; day--) {
+            boolean isKnown = !Double.isNaN(least[day]);
+            coldest[day] = isKnown ? Math.min(least[day], coldest[day + 1]) : coldest[day + 1];
+            firstUnknown[day] = isKnown ? firstUnknown[day + 1] : day;
+        }
+        for (int day = 1; day <= days; day++) {
+            knownSince[day] = Double.isNaN(least[day - 1]) ? day : knownSince[day - 1];
+        }
     }
 
     static NotedNights of(Season season) {
-        NavigableMap<Integer, Double> minima = new TreeMap<>();
+        double[] least = new double[season.days()];
+        Arrays.fill(least, UNKNOWN);
+        int days = 0;
         UnderWay underWay = season.underWay();
         if (underWay != null) {
-            for (UnderWay.DaySeen day : underWay.weather()) {
-                Double minimum = day.least();
-                if (minimum != null) {
-                    minima.put(season.dayOf(day.on()), minimum);
+            for (UnderWay.DaySeen seen : underWay.weather()) {
+                int day = season.dayOf(seen.on());
+                Double minimum = seen.least();
+                if (minimum != null && day >= 0 && day < least.length) {
+                    least[day] = minimum;
+                    days = Math.max(days, day + 1);
                 }
             }
         }
-        return new NotedNights(minima.tailMap(0, true).headMap(season.days(), false));
+        return new NotedNights(Arrays.copyOf(least, days));
     }
 
     /** Minimum of a noted night in the open, °C. */
     double least(int day) {
-        int at = at(day);
-        if (at < 0) {
+        if (!isNoted(day)) {
             throw new IllegalArgumentException("Nothing was noted of the night of day " + day);
         }
-        return least[at];
+        return least[day];
+    }
+
+    private boolean isNoted(int day) {
+        return day >= 0 && day < least.length && !Double.isNaN(least[day]);
+    }
+
+    /** Whether none was noted from a day on. */
+    boolean isEmptyFrom(int day) {
+        return day >= least.length;
     }
 
     /** The first day, from one on, whose night was not noted. */
     int firstUnknown(int from) {
-        int day = from;
-        for (int at = at(from); at >= 0 && at < days.length && days[at] == day; at++) {
-            day++;
-        }
-        return day;
+        return from >= 0 && from < firstUnknown.length ? firstUnknown[from] : from;
     }
 
     /** The day from which on all nights before a day were noted; the day itself where the one before it was not. */
     int knownSince(int day) {
-        int since = day;
-        for (int at = at(day - 1); at >= 0 && days[at] == since - 1; at--) {
-            since--;
-        }
-        return since;
+        return day >= 0 && day < knownSince.length ? knownSince[day] : day;
     }
 
     /**
      * The first night, from a day on, that was as cold as something does not stand or colder.
      *
-     * @param stands the temperature of each day at which it dies, °C
+     * @param most the warmest temperature at which it may die, °C
+     * @param dies the temperature of each day at which it dies, °C
      * @return {@link Development#NEVER} if there was none
      */
-    int firstAsColdAs(int from, IntToDoubleFunction stands) {
-        int first = at(from);
-        for (int at = first < 0 ? -first - 1 : first; at < days.length; at++) {
-            if (least[at] <= stands.applyAsDouble(days[at])) {
-                return days[at];
+    int firstAsColdAs(int from, double most, IntToDoubleFunction dies) {
+        for (int day = Math.max(0, from); day < least.length && coldest[day] <= most; day++) {
+            // What was not noted is not a number, which is no colder than any.
+            if (least[day] <= most && least[day] <= dies.applyAsDouble(day)) {
+                return day;
             }
         }
         return Development.NEVER;
-    }
-
-    private int at(int day) {
-        return Arrays.binarySearch(days, day);
     }
 }

@@ -52,8 +52,8 @@ public record Prospect(
      *
      * @param stand coming up, or taking
      * @param pests each pest by name: seed and seedlings, and blooms as a mean over the cut weeks
-     * @param springOrWinter last spring frost, or the winter it stands through
-     * @param autumn first autumn frost, as a mean over the cut weeks
+     * @param springOrWinter last spring frost, or the winter it stands through; a night before its first cut that was noted
+     * @param autumn first autumn frost, or a night in cut that was noted, as a mean over the cut weeks
      * @param storms storms, as a mean over the cut weeks
      */
     public record Surviving(
