@@ -13,15 +13,18 @@ import bedwright.season.Method;
 import bedwright.season.Pest;
 import bedwright.season.Point;
 import bedwright.season.RoughGrass;
+import bedwright.season.Sampling;
 import bedwright.season.Season;
 import bedwright.season.Site;
 import bedwright.season.Standing;
 import bedwright.season.Stock;
+import bedwright.season.UnderWay;
 import bedwright.season.Windbreak;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +35,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A season with something of all that a planting's growth can hang on, drawn from a seed: the same seed draws the same
  * season. Three beds (open, in a tunnel, and one that is not always free), three crops with up to two methods each, and
- * plantings that stand; over three possible seasons.
+ * plantings that stand; over three possible seasons. In one season of three weather was noted.
  */
 final class DrawnSeason {
     private static final int POSSIBLE = 3;
@@ -59,6 +62,9 @@ final class DrawnSeason {
         drawn.crops.add(crop("statice", "filler"));
         drawn.crops.forEach(crop -> drawn.pool.add(new Lots(crop.name(), between(8, 60), 3)));
         standing();
+        if (seed % 3 == 0) {
+            notes(new Random(~seed));
+        }
         season = drawn.build();
         possible = possible();
     }
@@ -268,6 +274,25 @@ final class DrawnSeason {
         }
     }
 
+    /** Weather that was noted: runs of nights, one in ten of them cold, and some gusts. */
+    private void notes(Random chance) {
+        int day = chance.nextInt(20);
+        while (day < 7 * drawn.weeks) {
+            for (int run = 1 + chance.nextInt(12); run > 0; run--) {
+                double least = chance.nextInt(10) == 0 ? -9 + 10 * chance.nextDouble() : 2 + 9 * chance.nextDouble();
+                drawn.noted.add(new UnderWay.DaySeen(
+                        START.plusDays(day++), 8 * chance.nextDouble() - 4, chance.nextInt(9) == 0 ? null : least));
+            }
+            day += chance.nextInt(40);
+        }
+        for (int more = chance.nextInt(6); more > 0; more--) {
+            drawn.notedGusts.add(new Sampling.GivenGust(
+                    START.plusDays(chance.nextInt(7 * drawn.weeks)),
+                    30 * chance.nextInt(12),
+                    8 + 15 * chance.nextDouble()));
+        }
+    }
+
     private List<PossibleSeason> possible() {
         List<PossibleSeason> all = new ArrayList<>();
         for (PossibleSeason sampled : PossibleSeasons.sample(season, POSSIBLE, random.nextLong(1000))) {
@@ -275,6 +300,7 @@ final class DrawnSeason {
             for (int more = between(0, 2); more > 0; more--) {
                 gusts.add(new Gust(between(0, season.days() - 1), -1, 45 * between(0, 7), 15 + 15 * share()));
             }
+            gusts.sort(Comparator.comparingInt(Gust::day));
             all.add(new PossibleSeason(
                     false,
                     sampled.deviation(),
