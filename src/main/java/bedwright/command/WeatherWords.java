@@ -21,8 +21,8 @@ final class WeatherWords {
                 "of " + on(season, taken, warmth)
                         + " nothing tells how much it took, since it stands through winter: the usual winter share counts";
             case GUST ->
-                Words.percent(taken.share()) + ", wind: " + (taken.times() > 1 ? taken.times() + " gusts, most by " : "")
-                        + on(season, taken, wind);
+                Words.percent(taken.share()) + ", wind: "
+                        + (taken.times() > 1 ? taken.times() + " gusts, most by " : "") + on(season, taken, wind);
         };
     }
 

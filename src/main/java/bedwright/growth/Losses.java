@@ -156,7 +156,9 @@ final class Losses {
     int coldestOfWinter(Development development) {
         int coldest = Development.NEVER;
         int last = lastOfWinter(development);
-        for (int day = tooCold(development, firstNight(development)); day <= last; day = tooCold(development, day + 1)) {
+        for (int day = tooCold(development, firstNight(development));
+                day <= last;
+                day = tooCold(development, day + 1)) {
             if (coldest == Development.NEVER || world.nights.least(day) < world.nights.least(coldest)) {
                 coldest = day;
             }

@@ -75,8 +75,8 @@ final class WeatherTaken {
         double share = 1 - mean(Arrays.stream(left).sum());
         return worst == null || share < Weathered.WORTH_TELLING
                 ? Optional.empty()
-                : Optional.of(new Weathered(
-                        Weathered.Cause.GUST, worst.day(), worst.speed(), Math.max(1, times), share));
+                : Optional.of(
+                        new Weathered(Weathered.Cause.GUST, worst.day(), worst.speed(), Math.max(1, times), share));
     }
 
     private double mean(double sum) {

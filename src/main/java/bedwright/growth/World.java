@@ -35,7 +35,8 @@ final class World {
         this.normalSeason = PossibleSeasons.normal(season);
         this.climate = SiteClimate.of(season);
         this.frost = FrostDates.of(season).orElse(null);
-        this.ground = Ground.of(season, Stream.concat(seasons.stream(), Stream.of(normalSeason)).toList());
+        this.ground = Ground.of(
+                season, Stream.concat(seasons.stream(), Stream.of(normalSeason)).toList());
         this.nights = NotedNights.of(season);
         this.kinds = KindTree.of(season.roles());
         this.days = season.days();

@@ -67,7 +67,8 @@ final class Storms {
         double lost = 0;
         for (int day = 0; day < facts.days(); day++) {
             int today = day;
-            List<Gust> gusts = noted.stream().filter(gust -> gust.day() == today).toList();
+            List<Gust> gusts =
+                    noted.stream().filter(gust -> gust.day() == today).toList();
             if (gusts.isEmpty()) {
                 lost += expectedLoss(day / 7) / 7;
             }

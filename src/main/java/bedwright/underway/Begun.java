@@ -241,8 +241,8 @@ final class Begun {
         if (expected != null) {
             boolean stands = !isInTray && pulled == null;
             List<Weathered> weathered = stands && !isBrief ? weathered(planted, told, now, place) : List.of();
-            states.add(state(
-                    planted, told, stage(expected, isInTray, pulled != null), now, weathered, expected, factor));
+            states.add(
+                    state(planted, told, stage(expected, isInTray, pulled != null), now, weathered, expected, factor));
         }
     }
 
@@ -341,6 +341,15 @@ final class Begun {
             double factor) {
         int cut = told.cuts.stream().mapToInt(Told.CutNoted::stems).sum();
         return new PlantingState(
-                planted.kept(), stage, now, told.plants, told.left, told.counted != null, cut, factor, weathered, expected);
+                planted.kept(),
+                stage,
+                now,
+                told.plants,
+                told.left,
+                told.counted != null,
+                cut,
+                factor,
+                weathered,
+                expected);
     }
 }

@@ -147,7 +147,13 @@ class StormTest {
     void aStormIsJudgedByTheGustOfItsOwnDay() {
         String before = Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "30")
                 .out();
-        Ran.of("note", folder, "weather gust 5 west", "--on", kept().season().starts().plusDays(3), "--yes");
+        Ran.of(
+                "note",
+                folder,
+                "weather gust 5 west",
+                "--on",
+                kept().season().starts().plusDays(3),
+                "--yes");
 
         assertThat(Ran.of("storm", folder, "--from", "west", "--on", DAY, "--gust", "30")
                         .out())

@@ -212,12 +212,13 @@ class NotedNightsTest {
     // Seen since
 
     private double[] stemsOf(@Nullable LocalDate counted, @Nullable LocalDate alive, double left) {
-        Past past = new Past(
-                season.starts, null, List.of(), List.of(), counted, left, null, null, alive, 1, null, null, 1);
-        Standing standing = new Standing(
-                null, "zinnia", 10, "plain", "Bed", season.starts, null, List.of(), null, past);
+        Past past =
+                new Past(season.starts, null, List.of(), List.of(), counted, left, null, null, alive, 1, null, null, 1);
+        Standing standing =
+                new Standing(null, "zinnia", 10, "plain", "Bed", season.starts, null, List.of(), null, past);
         World world = new World(season.build(), List.of(season.possible()));
-        Grown grown = Grown.of(world, 0, world.season.crops().getFirst().methods().getFirst(), 0, standing, 0);
+        Grown grown =
+                Grown.of(world, 0, world.season.crops().getFirst().methods().getFirst(), 0, standing, 0);
         return Row.stemsByWeek(grown, world.ground.classes().getFirst(), 10, 0);
     }
 
@@ -284,7 +285,8 @@ class NotedNightsTest {
         season.night(61, -12);
         season.night(80, -1);
         Grown grown = season.grown(0);
-        List<Weathered> all = new WeatherTaken(grown, grown.world.ground.classes().getFirst()).all();
+        List<Weathered> all =
+                new WeatherTaken(grown, grown.world.ground.classes().getFirst()).all();
 
         assertThat(all).containsExactly(new Weathered(Weathered.Cause.WINTER, 61, -12, 1, 0));
     }

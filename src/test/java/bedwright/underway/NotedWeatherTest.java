@@ -69,12 +69,8 @@ class NotedWeatherTest {
         assertThat(toCome(state)).isZero();
         assertThat(usual(state).springOrWinter()).isZero();
         assertThat(state.weathered())
-                .containsExactly(new Weathered(
-                        Weathered.Cause.NIGHT,
-                        PLAN.season().dayOf(LocalDate.of(2027, 6, 7)),
-                        -6,
-                        1,
-                        1));
+                .containsExactly(
+                        new Weathered(Weathered.Cause.NIGHT, PLAN.season().dayOf(LocalDate.of(2027, 6, 7)), -6, 1, 1));
     }
 
     @Test
@@ -129,7 +125,8 @@ class NotedWeatherTest {
     void whatIsSownAfterTheNightKnowsNothingOfIt() {
         LocalDate early = LocalDate.of(2027, 5, 20);
         List<PlantingState> planned = left(PLAN, early).states();
-        List<PlantingState> now = left(PLAN, early, "20-May weather min -6 max 30").states();
+        List<PlantingState> now =
+                left(PLAN, early, "20-May weather min -6 max 30").states();
         int looked = 0;
         for (int i = 0; i < planned.size(); i++) {
             if (planned.get(i).stage() == PlantingState.Stage.TO_COME) {
@@ -145,8 +142,7 @@ class NotedWeatherTest {
     void aGustTakesAboutTheSameInTheNormalSeasonAsInThePossibleOnes() {
         LocalDate late = LocalDate.of(2027, 7, 5);
         List<PlantingState> planned = left(PLAN, late).states();
-        List<PlantingState> now =
-                left(PLAN, late, "4-Jul weather gust 40 west").states();
+        List<PlantingState> now = left(PLAN, late, "4-Jul weather gust 40 west").states();
         int looked = 0;
         for (int i = 0; i < now.size(); i++) {
             PlantingState state = now.get(i);
@@ -161,7 +157,8 @@ class NotedWeatherTest {
     }
 
     private static boolean isCutLater(PlantingState state, LocalDate on) {
-        return Objects.requireNonNull(state.expected()).firstCut() > PLAN.season().dayOf(on);
+        return Objects.requireNonNull(state.expected()).firstCut()
+                > PLAN.season().dayOf(on);
     }
 
     @Test
