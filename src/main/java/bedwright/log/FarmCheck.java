@@ -39,10 +39,14 @@ final class FarmCheck {
         season.outlets().stream().map(Outlet::name).forEach(orders::add);
         season.orders().stream().map(Order::name).forEach(orders::add);
         List<Entry> before = new ArrayList<>();
+        OrderSums sums = new OrderSums(season);
         for (Entry entry : inForce) {
             String wrong = switch (entry.note()) {
                 case Note.Weather day -> weather(entry, day, weather.putIfAbsent(entry.on(), entry));
-                case Note.Ordered order -> ordered(entry, order, orders, asked);
+                case Note.Ordered order -> {
+                    String its = ordered(entry, order, orders, asked);
+                    yield its != null ? its : sums.add(order).orElse(null);
+                }
                 case Note.OrderGone gone -> gone(gone, orders, asked);
                 case Note.HelperGone helper -> helper(helper, before);
                 case Note.StockGone stock -> stock(stock, before);

@@ -65,6 +65,11 @@ public record Wish(LocalDate on, List<Line> lines) {
             }
             lines.add(new Line(kind, Integer.parseInt(parts.group(1))));
         }
+        long stems = lines.stream().mapToLong(Line::stems).sum();
+        if (stems > OrderSums.MOST_STEMS) {
+            throw new IllegalArgumentException(stems + " stems are too many: no more than " + OrderSums.MOST_STEMS
+                    + " in a week can be counted. Is a figure mistyped? Write fewer.");
+        }
         return lines;
     }
 

@@ -35,6 +35,7 @@ class StrategiesFileTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
+                "`, \"outlets\": [{\"outlet\": \"Stall, focal\", \"amount\": 9000000}]`|/strategies/1|can be counted",
                 "`, \"barred\": [{\"crops\": [\"sunflower, onec-cut\"]}]`|/strategies/1/barred/0/crops/0"
                         + "|Did you mean \"sunflower, once-cut\"",
                 "`, \"barred\": [{\"methods\": [\"by aeroplane\"]}]`|/strategies/1/barred/0/methods/0|no method",

@@ -170,6 +170,8 @@ class NotesReadTest {
                 "12-May order-new Inn for 5 Jul: 9 focl|Did you mean \"focal\"?",
                 "12-May order-new Inn for 5 Jul: 9 bouquets|The bouquets need a recipe",
                 "12-May order-new Inn for 12 Jul to 5 Jul: 9 focal|Write the first day first: 2027-07-05 to 2027-07-12",
+                "12-May order-new Inn for 5 Jul: 9000000 focal at 0.01|9000000 stems are too many: no more than 1000000 in a week",
+                "12-May order-new Inn for 5 Jul: 1000 focal at 300|could come to 1200000 €; no more than 1000000",
                 "12-May order-asked Inn until 6 Jul for 5 Jul: 9 focal|Write a day between them, not 2027-07-06",
                 "12-May bed-gone Shed for 5 Jul|There is no bed \"Shed\"",
                 "12-May stock-gone 7 of Net for 5 Jul|Of Net there is 6 then",
@@ -198,6 +200,7 @@ class NotesReadTest {
                 "1-Jun weather min 4 max 8|1-Jun weather gust 20 west|Note 1 says already what the weather was",
                 "12-May order-new Inn for 5 Jul: 9 focal|13-May order-new Inn for 6 Jul: 9 focal|already",
                 "12-May order-asked Inn until 2-Jul for 5 Jul: 9 focal|13-May order-asked Inn until 2-Jul for 5 Jul: 9 focal|Note 1 says already",
+                "12-May order-new Inn for 5 Jul: 900 focal at 200|13-May order-new Hall for 6 Jul: 900 focal at 200|could come to 1440000",
                 "12-May order-gone Stall, focal|13-May order-changed Stall, focal for 5 Jul: 9 focal|There is no order",
                 "12-May stock-gone 4 of Net for 1-Jul to 9-Jul|12-May stock-gone 3 of Net for 9-Jul to 16-Jul|Of Net there is 2 then"
             })

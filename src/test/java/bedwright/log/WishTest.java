@@ -80,7 +80,8 @@ class WishTest {
                 "12 Jul: | is not stems of a kind",
                 "12 Jul: 12 roses | There is no kind \"roses\"",
                 "12 Jul: 12 zinnia | may be more than one kind. Write focal warm zinnia or focal soft zinnia",
-                "12 Jul: 12 focal, 3 focal | stands there twice"
+                "12 Jul: 12 focal, 3 focal | stands there twice",
+                "12 Jul: 900000 focal, 200000 spike | 1100000 stems are too many"
             })
     void whatIsNotUnderstoodIsToldWithWhatToWriteInstead(String said, String reason) {
         assertThatThrownBy(() -> Wish.of(DEMO, said))
