@@ -21,6 +21,7 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
                 bed,
                 Words.count(prospect.plants(), "plant"),
                 length());
+        room(out);
         out.println("  sown, set or started    " + Words.day(season, prospect.sowDay()));
         if (prospect.groundDay() != prospect.sowDay()) {
             out.println("  planted out             " + Words.day(season, prospect.groundDay()));
@@ -38,6 +39,23 @@ record Expectation(Season season, String crop, String method, String bed, Prospe
         losses(out);
         out.println();
         takes(out);
+    }
+
+    /** What is asked about may be more than the bed has room for, since plants that are alike are judged alike. */
+    private void room(PrintWriter out) {
+        double metres = season.allBeds().stream()
+                .filter(one -> one.name().equals(bed))
+                .mapToDouble(one -> one.block().length())
+                .findFirst()
+                .orElseThrow();
+        double needed = prospect.millimetres() / 1000.0;
+        if (needed > metres) {
+            out.printf(
+                    Locale.ROOT,
+                    "  More than there is room for: the bed is %s long and holds %s like these.%n",
+                    Words.length(season, metres),
+                    Words.count((int) (prospect.plants() * metres / needed), "plant"));
+        }
     }
 
     private String length() {

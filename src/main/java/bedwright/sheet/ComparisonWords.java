@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 /** What a comparison comes to, in a grower's words: the same on the page and in a terminal. */
 public final class ComparisonWords {
     /** Share of all stems of the first way that is worth a word where two ways differ. */
-    private static final double WORTH_A_WORD = 0.01;
+    private static final double WORTH_A_WORD = 0.002;
 
     private final Comparison comparison;
     private final Say say;
