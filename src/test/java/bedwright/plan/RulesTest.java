@@ -240,7 +240,7 @@ class RulesTest {
                         "\"outlets\": [], \"underWay\": {\"on\": \"2027-03-15\", \"nextNumber\": 3, \"inForce\": ["
                                 + inForce(1, "2027-03-29") + ", " + inForce(2, "2027-04-12") + "]}");
 
-        assertSoft(season, Rule.CHANGES, 650 + 1000, 5);
+        assertSoft(season, Rule.CHANGES, 975 + 1250, 5);
     }
 
     private static String inForce(int number, String sown) {
