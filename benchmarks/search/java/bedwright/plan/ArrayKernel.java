@@ -143,6 +143,9 @@ final class ArrayKernel {
         Arrays.fill(money, 0, wide, 0);
         Filling.Line[] lines = filling.lines;
         for (int l = 0; l < lines.length; l++) {
+            if (!lines[l].asksIn(run.from / seasons, (run.from + wide) / seasons)) {
+                continue;
+            }
             System.arraycopy(asked[run.role][l], run.from, taken, 0, wide);
             for (int n = lines[l].node(); n >= 0; n = filling.parent[n]) {
                 least(taken, room[n], wide);

@@ -229,7 +229,7 @@ class RulesTest {
 
     /**
      * Monday 15 March is the first day of week 2. Of two lots in force for weeks 4 and 6 one is put in week 5 instead and
-     * one is left out: 2.00 two weeks ahead is 1 + 3 × 6/8 = 3.25 times as dear, 4.00 four weeks ahead 1 + 3 × 4/8.
+     * one is left out: 3.00 two weeks ahead is 1 + 3 × 6/8 = 3.25 times as dear, 5.00 four weeks ahead 1 + 3 × 4/8.
      */
     @Test
     @Of(Rule.CHANGES)
