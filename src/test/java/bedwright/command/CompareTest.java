@@ -144,7 +144,7 @@ class CompareTest {
                 FIRST,
                 "--worth",
                 "--moves",
-                200,
+                1000,
                 "--searches",
                 2,
                 "--judge-on",

@@ -194,16 +194,20 @@ class ReplanTest {
                 .contains("There is no planting 998");
     }
 
+    /** In the week of 28 June two outlets take 30 and 40 minutes of service, whatever the plan: 1.2 hours. */
     @Test
-    void aRuleThatNoNewPlanCanKeepIsTold() throws IOException {
-        accepted();
-        // What grows in trays is to stand in that bed from this week on.
-        Ran.of("note", folder, "1", "pulled", "--on", "2027-05-31", "--yes");
-        Ran ran = Ran.of("replan", folder, "--on", "2027-06-01", "--moves", 1000);
+    void aRuleThatNoNewPlanCanKeepIsTold() {
+        for (String hours : List.of("14 hours", "6 hired hours")) {
+            String gone = "helper-gone " + hours + " for 28 Jun to 4 Jul";
+            assertThat(Ran.of("note", folder, gone, "--on", "2027-05-08", "--yes").code())
+                    .isEqualTo(Exit.DONE);
+        }
+        Ran ran = Ran.of("replan", folder, "--on", DAY, "--moves", 1000);
 
         assertThat(ran.code()).isEqualTo(Exit.RULE_BROKEN);
         assertThat(ran.out())
-                .containsPattern("(?s)to keep every rule.*- No bed holds more metres than it has\\. .*week of 31 May");
+                .containsPattern("(?s)to keep every rule.*- No week takes more hours than there are.*"
+                        + "week of 28 June, by 1\\.2 hours");
     }
 
     @Test
