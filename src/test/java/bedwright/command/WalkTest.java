@@ -3,8 +3,8 @@ package bedwright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.file.PlanFile;
-import bedwright.season.KeptPlanting;
 import bedwright.season.Plan;
+import bedwright.season.Season;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -179,9 +179,9 @@ class WalkTest {
 
     @Test
     void anAttackIsWalkedLikewise() throws Exception {
-        Plan plan = PlanFile.read(folder.resolve("plan.json"));
-        for (KeptPlanting planting : plan.plantings()) {
-            String on = planting.sown().plusDays(10).toString();
+        Season season = PlanFile.read(folder.resolve("plan.json")).season();
+        for (int week = 0; week < season.weeks(); week++) {
+            String on = season.weekStart(week).toString();
             Ran ran = walked("half\n", List.of("eaten", folder, "--on", on, "--walk", "--yes"));
             assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.DONE);
             assertThat(ran.out()).startsWith("First: be sure what it is");
