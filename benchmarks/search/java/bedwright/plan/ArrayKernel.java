@@ -40,7 +40,8 @@ final class ArrayKernel {
         this.seasons = facts.seasonCount;
         int wide = weeks * seasons;
         this.stems = new int[facts.cells.size()][wide];
-        this.room = new int[Arrays.stream(facts.fillings).mapToInt(f -> f.nodes).max().orElse(0)][wide];
+        this.room = new int
+                [Arrays.stream(facts.fillings).mapToInt(f -> f.nodes).max().orElse(0)][wide];
         this.taken = new int[wide];
         this.served = new int[wide];
         this.money = new double[wide];

@@ -115,7 +115,9 @@ public class SmallParts {
 
     /** The same one figure at a time: what the machine's wide instructions are worth. */
     @Benchmark
-    @Fork(value = 2, jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:-UseSuperWord"})
+    @Fork(
+            value = 2,
+            jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:-UseSuperWord"})
     public double kernelWithoutWideInstructions() {
         return kernel.ask(trial().runs);
     }

@@ -28,15 +28,22 @@ final class OrderSums {
     /** What is too much with an order, on top of those before it, if anything is. */
     Optional<String> add(Note.Ordered order) {
         List<Recipe.Line> recipe = recipe(order);
-        double stems = order.bouquets() * recipe.stream().mapToDouble(Recipe.Line::stems).sum()
+        double stems = order.bouquets()
+                        * recipe.stream().mapToDouble(Recipe.Line::stems).sum()
                 + order.lines().stream().mapToDouble(OrderLine::stems).sum();
         if (stems > MOST_STEMS) {
-            return Optional.of("Order \"" + order.name() + "\" comes to " + Math.round(stems) + " stems a week; no more than "
-                    + MOST_STEMS + " can be counted. Is a figure mistyped? Write fewer.");
+            return Optional.of(
+                    "Order \"" + order.name() + "\" comes to " + Math.round(stems) + " stems a week; no more than "
+                            + MOST_STEMS + " can be counted. Is a figure mistyped? Write fewer.");
         }
-        int weeks = Math.max(1, season.weekOf(order.weeks().to()) - season.weekOf(order.weeks().from()) + 1);
+        int weeks = Math.max(
+                1,
+                season.weekOf(order.weeks().to()) - season.weekOf(order.weeks().from()) + 1);
         double dearest = dearest();
-        double paid = order.bouquets() * recipe.stream().mapToDouble(line -> line.stems() * line.price()).sum()
+        double paid = order.bouquets()
+                        * recipe.stream()
+                                .mapToDouble(line -> line.stems() * line.price())
+                                .sum()
                 + order.lines().stream()
                         .mapToDouble(line -> line.stems() * (line.price() == null ? dearest : line.price()))
                         .sum();

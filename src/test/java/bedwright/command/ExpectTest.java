@@ -9,14 +9,25 @@ import org.junit.jupiter.api.Test;
 class ExpectTest {
     private static String dill(int plants) {
         Path season = Path.of("problems/first-bed.json");
-        return Ran.of("expect", season, "--crop", "dill", "--bed", "Open bed", "--week", "2027-05-17", "--plants", plants)
+        return Ran.of(
+                        "expect",
+                        season,
+                        "--crop",
+                        "dill",
+                        "--bed",
+                        "Open bed",
+                        "--week",
+                        "2027-05-17",
+                        "--plants",
+                        plants)
                 .out();
     }
 
     /** Five rows, 18 cm apart in the row: 36 mm of bed a plant, of which a bed of 12 m has 333. */
     @Test
     void moreThanTheBedHoldsIsTold() {
-        assertThat(dill(334)).contains("More than there is room for: the bed is 12 m long and holds 333 plants like these.");
+        assertThat(dill(334))
+                .contains("More than there is room for: the bed is 12 m long and holds 333 plants like these.");
     }
 
     @Test

@@ -199,7 +199,8 @@ class ReplanTest {
     void aRuleThatNoNewPlanCanKeepIsTold() {
         for (String hours : List.of("14 hours", "6 hired hours")) {
             String gone = "helper-gone " + hours + " for 28 Jun to 4 Jul";
-            assertThat(Ran.of("note", folder, gone, "--on", "2027-05-08", "--yes").code())
+            assertThat(Ran.of("note", folder, gone, "--on", "2027-05-08", "--yes")
+                            .code())
                     .isEqualTo(Exit.DONE);
         }
         Ran ran = Ran.of("replan", folder, "--on", DAY, "--moves", 1000);
