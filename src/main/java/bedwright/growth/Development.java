@@ -176,6 +176,13 @@ final class Development {
         if (startClock(start.groundDay()) >= tenderMark - HAIR) {
             return start.groundDay();
         }
+        // Seen up late it may be past the mark by then.
+        boolean isUpLate = start.emergence() == Start.UNKNOWN && emergence > start.firstDay();
+        if (isUpLate
+                && (setDay == Noted.NOT || tenderMark < setClock - HAIR)
+                && start.clock() + between(sums.all(), start.firstDay(), emergence - 1) >= tenderMark - HAIR) {
+            return emergence;
+        }
         // What was up when its clock was read may have got there before the season.
         int reached = setDay == Noted.NOT && start.emergence() != Start.UNKNOWN
                 ? firstDay(sums.lit(), start.firstDay(), atEmergence, tenderMark)

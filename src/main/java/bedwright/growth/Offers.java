@@ -278,7 +278,11 @@ final class Offers {
                 continue;
             }
             Grown shorter = grown.until(week);
-            offers.add(until(task, bed, shorter, stems.upTo(shorter.calendar.lastGrace()), week));
+            // Cover that is taken off for it keeps nothing off in its last week.
+            Row.Stems some = grown.calendar.isCoveredOn(7 * week)
+                    ? Row.Stems.of(shorter, kind, task.plants())
+                    : stems.upTo(shorter.calendar.lastGrace());
+            offers.add(until(task, bed, shorter, some, week));
         }
         return offers;
     }

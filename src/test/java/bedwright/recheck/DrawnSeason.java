@@ -10,6 +10,7 @@ import bedwright.season.Job;
 import bedwright.season.Labour;
 import bedwright.season.Lots;
 import bedwright.season.Method;
+import bedwright.season.Past;
 import bedwright.season.Pest;
 import bedwright.season.Point;
 import bedwright.season.RoughGrass;
@@ -48,6 +49,11 @@ final class DrawnSeason {
     private final TestSeason drawn = new TestSeason();
 
     DrawnSeason(long seed) {
+        this(seed, false);
+    }
+
+    /** @param isUnderWay whether it has begun, with plantings that carry their past */
+    DrawnSeason(long seed, boolean isUnderWay) {
         random = new Random(seed);
         // Now and then long enough for a winter.
         drawn.weeks = oneIn(4) ? between(46, 60) : between(12, 26);
@@ -61,11 +67,19 @@ final class DrawnSeason {
         drawn.crops.add(crop("dill", "filler/fine"));
         drawn.crops.add(crop("statice", "filler"));
         drawn.crops.forEach(crop -> drawn.pool.add(new Lots(crop.name(), between(8, 60), 3)));
-        standing();
-        if (seed % 3 == 0) {
-            notes(new Random(~seed));
+        int today = isUnderWay ? between(5, 7 * drawn.weeks - 20) : 0;
+        if (isUnderWay) {
+            begun(today);
+        } else {
+            standing();
+            if (seed % 3 == 0) {
+                notes(new Random(~seed));
+            }
         }
-        season = drawn.build();
+        Season built = drawn.build();
+        season = isUnderWay
+                ? built.with(new UnderWay(START.plusDays(today), List.of(), List.of(), List.of(), List.of(), 1))
+                : built;
         possible = possible();
     }
 
@@ -291,6 +305,67 @@ final class DrawnSeason {
                     30 * chance.nextInt(12),
                     8 + 15 * chance.nextDouble()));
         }
+    }
+
+    /** Plantings that were begun before a day, with something of all that can have been seen of them. */
+    private void begun(int today) {
+        for (int n = between(3, 6); n > 0; n--) {
+            Crop crop = drawn.crops.get(random.nextInt(drawn.crops.size()));
+            Method method = crop.methods().get(random.nextInt(crop.methods().size()));
+            int sown = between(-40, today - 1);
+            boolean isRaised = method.start() == Method.Start.TRAY;
+            int out = isRaised ? sown + 7 * method.trayWeeks() + between(0, 10) : sown;
+            boolean isInTray = isRaised && out >= today;
+            List<String> ways = crop.methods().size() > 1 && !isInTray && oneIn(4)
+                    ? crop.methods().stream()
+                            .filter(other -> other.start() == method.start())
+                            .map(Method::name)
+                            .toList()
+                    : List.of();
+            int week = Math.floorDiv(sown, 7);
+            drawn.standing.add(new Standing(
+                    null,
+                    crop.name(),
+                    between(3, 40),
+                    ways.size() > 1 ? null : method.name(),
+                    isInTray ? null : List.of("Open", "House", "Shared").get(between(0, 2)),
+                    START.plusWeeks(week),
+                    null,
+                    List.of(),
+                    null,
+                    new Past(
+                            START.plusDays(sown),
+                            isRaised && !isInTray ? START.plusDays(out) : null,
+                            ways.size() > 1 ? ways : List.of(),
+                            isInTray ? List.of() : stages(crop, out, today),
+                            since(sown, today),
+                            oneIn(2) ? 1 : share(),
+                            since(sown, today),
+                            since(sown, today),
+                            since(sown, today),
+                            0.5 + share(),
+                            !isInTray && oneIn(6) ? START.plusDays(between(out, today)) : null,
+                            null,
+                            1)));
+        }
+    }
+
+    /** A day from one up to the day before today, or nothing. */
+    private @Nullable LocalDate since(int day, int today) {
+        return oneIn(2) ? null : START.plusDays(between(day, today - 1));
+    }
+
+    /** Stages in their order, on days one after the other. */
+    private List<Past.StageSeen> stages(Crop crop, int ground, int today) {
+        List<Past.StageSeen> seen = new ArrayList<>();
+        int day = ground;
+        for (Past.Stage stage : Past.Stage.values()) {
+            if (day + 1 < today && oneIn(3) && (stage != Past.Stage.PINCH || crop.clock().pinch() != null)) {
+                day = between(day + 1, today - 1);
+                seen.add(new Past.StageSeen(START.plusDays(day), stage));
+            }
+        }
+        return seen;
     }
 
     private List<PossibleSeason> possible() {

@@ -47,7 +47,10 @@ class GrowthCountedAgainTest {
         final Stems stems;
 
         Both(long seed) {
-            DrawnSeason drawn = new DrawnSeason(seed);
+            this(new DrawnSeason(seed));
+        }
+
+        Both(DrawnSeason drawn) {
             season = drawn.season;
             possible = drawn.possible;
             table = ProspectTable.of(season, possible);
@@ -89,6 +92,7 @@ class GrowthCountedAgainTest {
                     facts.beds.get(table.bed(place)),
                     week,
                     standing,
+                    table.until(place) == ProspectTable.TO_ITS_END ? Facts.NEVER : table.until(place),
                     1,
                     standing.plants());
         }
@@ -120,6 +124,23 @@ class GrowthCountedAgainTest {
         Both both = new Both(seed);
 
         for (int place = 0; place < both.table.places(); place++) {
+            int row = both.table.row(place);
+            Placed placed = both.at(place);
+            String where = both.table.spot(place).toString();
+            assertThat(use(both, row)).as(where).isEqualTo(use(both, placed));
+            assertThat(stems(both, row)).as(where).isDeepEqualTo(stems(both, placed));
+        }
+    }
+
+    /** Kept to its end, or pulled in any week before. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void whatStandsInASeasonUnderWayTakesAndGivesWhatTheRecheckCounts(long seed) {
+        Both both = new Both(new DrawnSeason(seed, true));
+
+        int pool = both.season.pool().size();
+        int last = both.table.firstPlace(pool + both.season.standing().size());
+        for (int place = both.table.firstPlace(pool); place < last; place++) {
             int row = both.table.row(place);
             Placed placed = both.at(place);
             String where = both.table.spot(place).toString();
