@@ -360,7 +360,9 @@ final class DrawnSeason {
         List<Past.StageSeen> seen = new ArrayList<>();
         int day = ground;
         for (Past.Stage stage : Past.Stage.values()) {
-            if (day + 1 < today && oneIn(3) && (stage != Past.Stage.PINCH || crop.clock().pinch() != null)) {
+            if (day + 1 < today
+                    && oneIn(3)
+                    && (stage != Past.Stage.PINCH || crop.clock().pinch() != null)) {
                 day = between(day + 1, today - 1);
                 seen.add(new Past.StageSeen(START.plusDays(day), stage));
             }
