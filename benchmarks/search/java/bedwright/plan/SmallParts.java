@@ -1,5 +1,6 @@
 package bedwright.plan;
 
+import bedwright.climate.PossibleSeason;
 import bedwright.climate.PossibleSeasons;
 import bedwright.growth.Prospect;
 import bedwright.growth.Prospects;
@@ -47,7 +48,7 @@ public class SmallParts {
     @Setup
     public void drawMoves() {
         Season season = ProblemFamily.named("demo");
-        List<bedwright.climate.PossibleSeason> possible = PossibleSeasons.of(season);
+        List<PossibleSeason> possible = PossibleSeasons.of(season);
         facts = PlanFacts.of(season, possible);
         prospects = Prospects.of(season, possible);
         Probe probe = new Probe();

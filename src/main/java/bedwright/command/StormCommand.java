@@ -97,16 +97,10 @@ final class StormCommand implements Callable<Integer> {
         Plan then = about.was().plan();
         Sampling.GivenGust blew = new Sampling.GivenGust(day, degrees, speed);
         PossibleSeason stormy = PossibleSeasons.usualWith(then.season(), List.of(blew));
-        int dayOfSeason = then.season().dayOf(day);
         // What was noted of that day's wind is known better than what is guessed here.
-        Gust known = StormRound.gustOf(stormy, dayOfSeason);
+        Gust known = StormRound.gustOf(stormy, then.season().dayOf(day));
         StormRound round = new StormRound(
-                then.season(),
-                named.typed(),
-                day,
-                known.from(),
-                known.speed(),
-                StormRound.of(then, stormy, dayOfSeason));
+                then.season(), named.typed(), day, known.from(), known.speed(), StormRound.of(then, stormy, known));
         PrintWriter out = spec.commandLine().getOut();
         if (format == PlanCommand.Format.JSON) {
             out.print(PlainJson.text(round.json()));

@@ -58,13 +58,12 @@ record StormRound(Season season, String plan, LocalDate on, double from, double 
      * lay flat; so neighbours in one lee follow one another.
      *
      * @param stormy a season as usual but for the gust, and others that were noted
-     * @param day of the season on which it blew
+     * @param gust that blew, one of that season's
      */
-    static List<Stop> of(Plan plan, PossibleSeason stormy, int day) {
+    static List<Stop> of(Plan plan, PossibleSeason stormy, Gust gust) {
         Season season = plan.season();
         Prospects blowing = Prospects.of(season, List.of(stormy));
         Prospects prospects = Prospects.of(season, List.of(PossibleSeasons.usualWith(season, List.of())));
-        Gust gust = gustOf(stormy, day);
         int week = Math.floorDiv(gust.day(), 7);
         List<Stop> stops = new ArrayList<>();
         for (KeptPlanting planting : plan.plantings()) {

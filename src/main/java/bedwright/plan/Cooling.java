@@ -2,7 +2,7 @@ package bedwright.plan;
 
 /**
  * How far a round of annealing has cooled: evenly from a temperature to nothing, over the round's moves or its time,
- * whichever is further on, as the solver does.
+ * whichever is further on.
  *
  * @param soft temperature at first, grains summed over the seasons
  * @param moves of the round

@@ -41,8 +41,9 @@ class StormTest {
     private List<StormRound.Stop> round(double speed) {
         Plan plan = kept();
         LocalDate day = day(plan.season());
+        PossibleSeason stormy = stormy(plan.season(), day, 270, speed);
         return StormRound.of(
-                plan, stormy(plan.season(), day, 270, speed), plan.season().dayOf(day));
+                plan, stormy, StormRound.gustOf(stormy, plan.season().dayOf(day)));
     }
 
     private static LocalDate day(Season season) {

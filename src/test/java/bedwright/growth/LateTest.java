@@ -96,16 +96,7 @@ class LateTest {
 
     @Test
     void nothingCanBeLateOfStemsThatAreWrittenOut() {
-        season.standing.add(new Standing(
-                null,
-                "zinnia",
-                10,
-                "plain",
-                "Bed",
-                null,
-                null,
-                List.of(new Standing.WrittenStems(season.starts, "focal", 12)),
-                null));
+        season.stands(null, new Standing.WrittenStems(season.starts, "focal", 12));
         Late late = new Late(new Spot(1, 0, 0, 0), Set.of(Job.NET_UP));
 
         assertThatThrownBy(() -> table(late)).hasMessageContaining("Nothing can be late of zinnia");

@@ -46,16 +46,7 @@ class ProspectsTest {
 
     @Test
     void aStandingPlantingIsToldFromItsClock() {
-        season.standing.add(new Standing(
-                null,
-                "zinnia",
-                10,
-                "plain",
-                "Bed",
-                null,
-                new Standing.ClockReading(season.starts.minusDays(1), 150),
-                List.of(),
-                null));
+        season.stands(new Standing.ClockReading(season.starts.minusDays(1), 150));
         KeptPlanting stands = new KeptPlanting(1, "zinnia", "plain", "Bed", season.starts, null, 1, 1, 10);
 
         assertThat(prospects().expect(stands).firstCut()).as("70 °C·d to go").isEqualTo(6);
@@ -63,16 +54,7 @@ class ProspectsTest {
 
     @Test
     void ofStemsThatAreWrittenOutNothingIsWorkedOut() {
-        season.standing.add(new Standing(
-                null,
-                "zinnia",
-                10,
-                "plain",
-                "Bed",
-                null,
-                null,
-                List.of(new Standing.WrittenStems(season.starts, "focal", 3)),
-                null));
+        season.stands(null, new Standing.WrittenStems(season.starts, "focal", 3));
         KeptPlanting stands = new KeptPlanting(7, "zinnia", "plain", "Bed", season.starts, null, 1, 1, 10);
 
         assertThatThrownBy(() -> prospects().expect(stands))

@@ -192,6 +192,11 @@ final class SmallSeason {
         return array;
     }
 
+    /** Ten zinnias stand in the bed, of which is known what their clock read, or which stems they give. */
+    void stands(Standing.@Nullable ClockReading clock, Standing.WrittenStems... stems) {
+        standing.add(new Standing(null, "zinnia", 10, "plain", "Bed", null, clock, List.of(stems), null));
+    }
+
     /** A bed of 100 m that runs north from a point so many metres east. */
     static BedBlock bed(String name, double east) {
         return bed(name, east, null, null, List.of(), List.of());
