@@ -90,7 +90,7 @@ final class RoundWalked {
         }
         out.println();
         if (isWalking) {
-            return walk(about, damaged, out, today);
+            return walk(about, damaged, otherwise, out, today);
         }
         today.accept(new Harm(List.of(), List.of()));
         out.println();
@@ -102,7 +102,8 @@ final class RoundWalked {
     }
 
     /** Asks, notes and sums up. */
-    private int walk(About about, List<Damaged> damaged, PrintWriter out, Consumer<Harm> today) {
+    private int walk(
+            About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
         List<Integer> known = noted(about.log(), about.on(), about.cause()).stream()
                 .map(entry -> ((Note.Lost) entry.note()).planting())
                 .toList();
@@ -124,7 +125,7 @@ final class RoundWalked {
                     return Exit.DONE;
                 }
             }
-            page(about, damaged, found, after, out, today);
+            page(about, damaged, otherwise, found, after, out, today);
             return Exit.DONE;
         } catch (IOException e) {
             throw new Refusal(
@@ -163,6 +164,7 @@ final class RoundWalked {
     private void page(
             About about,
             List<Damaged> damaged,
+            String otherwise,
             Walk.Found found,
             SeasonLog after,
             PrintWriter out,
@@ -180,7 +182,7 @@ final class RoundWalked {
         out.println();
         today.accept(new Harm(gone, none));
         if (!found.later().isEmpty()) {
-            out.println("Still to be counted, and taken as unharmed below: "
+            out.println("Still to be counted, and taken as " + otherwise + " below: "
                     + damaged.stream()
                             .filter(stop ->
                                     found.later().contains(stop.planting().number()))

@@ -139,7 +139,7 @@ final class SofarCommand implements Callable<Integer> {
                     state.number(),
                     state.planned().crop(),
                     state.planned().bed(),
-                    stage(state.stage()),
+                    state.isLikelyLost() ? "likely lost" : stage(state.stage()),
                     state.plants(),
                     stand(state),
                     expected == null || expected.firstCut() == Prospect.NONE
@@ -151,7 +151,8 @@ final class SofarCommand implements Callable<Integer> {
                             : String.valueOf(Math.round(Weeks.mean(expected, week, state.factor()))));
         }
         out.println("Stems to come are the mean of the possible seasons, from this week on. A stand with a ~ is what is"
-                + " left as noted, of those expected; without one it was counted.");
+                + " left as noted, of those expected, less what noted weather likely took; without one it was"
+                + " counted.");
     }
 
     /** What noted weather has most likely taken, of what was not seen since. */
@@ -183,7 +184,8 @@ final class SofarCommand implements Callable<Integer> {
         if (state.stage() == PlantingState.Stage.LEFT_OUT || state.stage() == PlantingState.Stage.TO_COME) {
             return "–";
         }
-        return (state.isCounted() ? "" : "~") + Words.percent(state.left());
+        double taken = state.isAlive() ? state.takenByWeather() : 0;
+        return (state.isCounted() && taken == 0 ? "" : "~") + Words.percent(state.left() * (1 - taken));
     }
 
     static String stage(PlantingState.Stage stage) {

@@ -11,6 +11,7 @@ import bedwright.season.Compass;
 import bedwright.season.Plan;
 import bedwright.season.Sampling;
 import bedwright.season.Season;
+import bedwright.season.UnderWay;
 import bedwright.season.Site;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
@@ -110,7 +111,17 @@ final class StormCommand implements Callable<Integer> {
         round.print(out);
         List<Damaged> damaged = round.damaged();
         return walked.follow(
-                about, damaged, "unharmed", out, harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
+                about,
+                damaged,
+                isNoted(then.season(), day) ? "likely harmed by the noted gust" : "unharmed",
+                out,
+                harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
+    }
+
+    private static boolean isNoted(Season season, LocalDate day) {
+        UnderWay underWay = season.underWay();
+        return underWay != null
+                && underWay.gusts().stream().anyMatch(gust -> gust.on().equals(day));
     }
 
     private double degrees() {

@@ -65,4 +65,20 @@ public record PlantingState(
     public boolean isAlive() {
         return stage == Stage.RAISING || stage == Stage.SOWN || stage == Stage.GROWING || stage == Stage.CUTTING;
     }
+
+    /** Share from 0 to 1 of what else is left that noted weather has most likely taken, in the mean. */
+    public double takenByWeather() {
+        double left = 1;
+        for (Weathered taken : weathered) {
+            left *= 1 - taken.share();
+        }
+        return 1 - left;
+    }
+
+    /** Whether nobody saw it dead, but a noted night has most likely killed it: in more than half of the possible seasons. */
+    public boolean isLikelyLost() {
+        return isAlive()
+                && weathered.stream()
+                        .anyMatch(taken -> taken.cause() == Weathered.Cause.NIGHT && taken.share() > 0.5);
+    }
 }

@@ -84,4 +84,30 @@ class SofarTest {
         assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out())
                 .containsPattern("\\d+ %, wind: 60 m/s on 4 Jul 2027\n");
     }
+
+    @Test
+    void aPlantingThatANotedFrostHasMostLikelyKilledIsSaidToBeLikelyLost() {
+        planned();
+        Ran.of("note", folder, "weather min -3 max 30", "--on", "2027-07-04", "--yes");
+
+        assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out().lines())
+                .filteredOn(line -> line.startsWith("   4  "))
+                .singleElement()
+                .asString()
+                .containsPattern(" likely lost +\\d+ ~0 % .* 0$");
+    }
+
+    @Test
+    void oneThatWasCountedSinceIsNot() {
+        planned();
+        Ran.of("note", folder, "weather min -3 max 30", "--on", "2027-07-04", "--yes");
+        Ran.of("note", folder, "4 stands 40%", "--on", "2027-07-05", "--yes");
+
+        assertThat(Ran.of("sofar", folder, "--on", "2027-07-05").out().lines())
+                .filteredOn(line -> line.startsWith("   4  "))
+                .singleElement()
+                .asString()
+                .contains(" 40 % ")
+                .doesNotContain("likely lost");
+    }
 }

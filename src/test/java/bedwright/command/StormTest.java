@@ -169,4 +169,12 @@ class StormTest {
                         .out())
                 .contains("gusts up to 60 m/s from the west");
     }
+
+    @Test
+    void afterANotedGustWhatIsNotCountedIsNotCalledUnharmed() {
+        Ran.of("note", folder, "weather gust 60 west", "--on", DAY, "--yes");
+
+        assertThat(Ran.of("storm", folder, "--from", "west", "--on", DAY).out())
+                .contains("what you don't note counts as likely harmed by the noted gust");
+    }
 }
