@@ -16,6 +16,8 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int TRIES = 8;
     /** Most lots of a job that are moved together. */
     private static final int MOST_LOTS = 8;
+    /** Most plantings of two beds that trade all that stands in them. */
+    private static final int MOST_TRADED = 16;
     /** Draws before it is taken that there is nothing to move. */
     private static final int DRAWS = 10_000;
     /** Moves in a row that may be refused before the solver is let look whether it is to end. */
@@ -97,8 +99,10 @@ final class DrawnMoves implements Iterator<Put> {
             return replace();
         } else if (kind < 98) {
             return moveJob();
+        } else if (kind < 99) {
+            return makeRoom();
         }
-        return makeRoom();
+        return random.nextBoolean() ? makeRoom() : tradeBeds();
     }
 
     private int any() {
@@ -371,5 +375,33 @@ final class DrawnMoves implements Iterator<Put> {
             }
         }
         layout.move(planting, SeasonScore.NOWHERE);
+    }
+
+    /** Two beds trade all that stands in them, or all that comes there from some week on: same weeks, same methods. */
+    private boolean tradeBeds() {
+        int one = random.nextInt(facts.bench);
+        int other = random.nextInt(facts.bench);
+        int count = layout.inBed(one) + layout.inBed(other);
+        if (one == other || count == 0 || count > MOST_TRADED) {
+            return false;
+        }
+        int from = random.nextBoolean() ? 0 : random.nextInt(facts.weeks);
+        return moveBed(one, other, from) && moveBed(other, one, from) && layout.fits();
+    }
+
+    /** Moves what comes to a bed from a week on to another; false where one of them has no such place there. */
+    private boolean moveBed(int bed, int to, int from) {
+        for (int i = 0; i < layout.inBed(bed); i++) {
+            int planting = layout.inBed(bed, i);
+            int place = layout.place(planting);
+            if (facts.holds.from(place) >= from) {
+                int there = find(planting, to, table.sowWeek(place), table.method(place));
+                if (there < 0) {
+                    return false;
+                }
+                layout.move(planting, there);
+            }
+        }
+        return true;
     }
 }

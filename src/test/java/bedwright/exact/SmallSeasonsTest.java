@@ -39,6 +39,11 @@ class SmallSeasonsTest {
                 .toList();
     }
 
+    /** Of the first one's second best plan two beds have to trade all that stands in them. */
+    static Stream<Proven> searched() {
+        return Stream.concat(all().filter(proven -> proven.seed() == 1), tried().stream());
+    }
+
     static List<Rule> felt() {
         return Felt.all().entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
@@ -97,7 +102,7 @@ class SmallSeasonsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("tried")
+    @MethodSource("searched")
     void thePlannerReachesTheBestPlan(Proven proven) {
         Season season = season(proven);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));

@@ -10,6 +10,8 @@ import bedwright.season.Stock;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a lot sown in week 0 would be with a job left for a week: it is up in week 0, cut in weeks 3 and 4, cleared in 5. */
 class LateTest {
@@ -84,6 +86,35 @@ class LateTest {
 
         assertThat(table.heldTo(row)).isEqualTo(4);
         assertThat(table.blocks(row)).isEqualTo(1);
+    }
+
+    /** Covered in the weeks 0 and 1, which keeps off 2 °C; dates of frosts move 5 days for each °C. */
+    private int weeksOfStemsWithTheCoverLate(int lastFrost) {
+        season.cover = new Stock.Cover(100, null, 0, 2, 0.1);
+        season.crop.cover = new Method.CoverUse(2);
+        season.frost = SmallSeason.frost(season.starts.plusDays(lastFrost), season.starts.plusDays(210), 5);
+        ProspectTable table = table(new Late(SPOT, Set.of(Job.COVER_ON)));
+        assertThat(table.blocks(table.row(table.find(0, 0, 0, 0))))
+                .as("laid in time")
+                .isEqualTo(2);
+        return table.blocks(row(table, Job.COVER_ON));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {4, 6})
+    void aFrostBetweenEmergenceAndACoverLaidLateKills(int lastFrost) {
+        assertThat(weeksOfStemsWithTheCoverLate(lastFrost)).isZero();
+    }
+
+    @Test
+    void aFrostBeforeEmergenceDoesNotThoughTheCoverIsLate() {
+        assertThat(weeksOfStemsWithTheCoverLate(3)).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {7, 13})
+    void aFrostUnderTheCoverLaidLateDoesNot(int lastFrost) {
+        assertThat(weeksOfStemsWithTheCoverLate(lastFrost)).isEqualTo(2);
     }
 
     @Test

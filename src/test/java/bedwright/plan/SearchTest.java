@@ -139,7 +139,7 @@ class SearchTest {
         Search search = new Search(facts, new Search.Limits(1, null, Long.MAX_VALUE / 2));
         CompletableFuture<Search.Found> running =
                 CompletableFuture.supplyAsync(() -> search.run(Search.nothingPlaced(facts)));
-        while (search.moves() < 500) {
+        while (search.moves() < 500 && !running.isDone()) {
             Thread.onSpinWait();
         }
 
