@@ -7,6 +7,7 @@ import bedwright.plan.Outcomes;
 import bedwright.plan.PlanFacts;
 import bedwright.plan.Rule;
 import bedwright.plan.Search;
+import bedwright.plan.SearchUntil;
 import bedwright.season.Season;
 import java.time.Duration;
 import java.util.Arrays;
@@ -14,18 +15,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * How often the planner reaches the proven best plans of the small seasons, and how soon; and in which of the seasons which
  * rule is felt.
  */
 final class TrySmallSeasons {
-    private static final int LOOK_EACH_MILLIS = 10;
-
     private TrySmallSeasons() {}
 
     /**
@@ -33,7 +28,7 @@ final class TrySmallSeasons {
      * {@code seconds} each (10), {@code rules} (moves to find out where each rule is felt, which is then kept; 0, which leaves
      * it out), {@code commit}.
      */
-    public static void main(String[] args) throws ExecutionException, InterruptedException {
+    public static void main(String[] args) {
         BenchArgs given = new BenchArgs(args, "from", "to", "searches", "seconds", "rules", "commit");
         int from = given.number("from", 1);
         int to = given.number("to", Integer.MAX_VALUE);
@@ -51,8 +46,7 @@ final class TrySmallSeasons {
         }
     }
 
-    private static void search(List<Proven> all, int searches, Duration most)
-            throws ExecutionException, InterruptedException {
+    private static void search(List<Proven> all, int searches, Duration most) {
         System.out.println("season  weeks  beds  lots  possible  caution  reached  median s  worst gap %  health");
         int whole = 0;
         for (Proven proven : all) {
@@ -66,7 +60,8 @@ final class TrySmallSeasons {
             double[] seconds = new double[searches];
             for (int seed = 1; seed <= searches; seed++) {
                 long clock = System.nanoTime();
-                Search.Found found = searchUntil(best, facts, new Search.Limits(seed, most, null));
+                Search.Found found =
+                        SearchUntil.best(best, facts, new Search(facts, new Search.Limits(seed, most, null)));
                 seconds[seed - 1] = (System.nanoTime() - clock) / 1e9;
                 reached += best.isBetterThan(found) ? 0 : 1;
                 suspect |= found.isBetterThan(best);
@@ -105,24 +100,6 @@ final class TrySmallSeasons {
             return 100;
         }
         return 100.0 * (best.soft() - found.soft()) / Math.max(1, best.soft() - nothing.soft());
-    }
-
-    /** Searches until a plan is as good as the best, or the time is over. */
-    private static Search.Found searchUntil(Search.Found best, PlanFacts facts, Search.Limits limits)
-            throws ExecutionException, InterruptedException {
-        Search search = new Search(facts, limits);
-        CompletableFuture<Search.Found> running =
-                CompletableFuture.supplyAsync(() -> search.run(Search.nothingPlaced(facts)));
-        while (true) {
-            try {
-                return running.get(LOOK_EACH_MILLIS, TimeUnit.MILLISECONDS);
-            } catch (TimeoutException e) {
-                Search.Found known = search.best();
-                if (known != null && !best.isBetterThan(known)) {
-                    search.stop();
-                }
-            }
-        }
     }
 
     private static void tellRules(List<Proven> all, int moves) {

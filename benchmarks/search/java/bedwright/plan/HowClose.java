@@ -1,155 +1,127 @@
 package bedwright.plan;
 
-import bedwright.climate.PossibleSeasons;
-import bedwright.file.PriceFile;
-import bedwright.season.PriceList;
-import bedwright.season.Season;
+import bedwright.sheet.HowClosePage;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * How close plans come to the best possible: each problem searched from nothing with so many seeds for so many seconds, one
- * after the other, on both cores, and held against the bound that follows from its prices.
+ * after the other, on both cores, and held against the bound that follows from its prices and against the rule-of-thumb
+ * season. Adds a row a search to {@code how-close.csv} and writes {@code how-close.html} of all of them.
  *
- * <p>Arguments: {@code problems} (families or season files, commas between; demo), {@code seeds} (10), {@code first} (the
- * first seed; 1), {@code seconds} (10,60), {@code prices} (seconds to look for prices; 60), {@code out} (a folder; the prices
- * that are found are kept there and, where they lie there already, read; results are added to {@code how-close.csv}),
- * {@code commit}.
+ * <p>A search that stands there already, of the same commit, machine and JDK, is not done again: what was stopped goes on.
+ *
+ * <p>Arguments: {@code form} (short: under 8 minutes, before a change; long: all families), or {@code problems} (families,
+ * season files or {@code small}, commas between; demo), {@code seeds} (10), {@code first} (the first seed; 1) and {@code seconds} (10,60);
+ * {@code prices} (seconds to look for prices where none are kept; 0: not at all), {@code out} (a folder for results and
+ * prices), {@code commit} (as git says).
  */
 public final class HowClose {
-    private static final String RESULTS = "how-close.csv";
-    private static final String HEADER =
-            "problem,seconds,seed,money,must missing,bound,gap %,moves a second,MB,health,commit,machine";
-
+    private final SearchForm form;
     private final String commit;
+    private final SearchSetting setting = SearchSetting.here();
     private final Path folder;
-    private final PrintWriter results;
+    private final SearchResults results;
+    private volatile boolean isDone;
+    private final AtomicInteger added = new AtomicInteger();
 
-    private HowClose(String commit, Path folder, PrintWriter results) {
+    private HowClose(SearchForm form, String commit, Path folder) {
+        this.form = form;
         this.commit = commit;
         this.folder = folder;
-        this.results = results;
+        this.results = SearchResults.at(folder.resolve(SearchResults.FILE));
     }
 
     public static void main(String[] args) throws IOException {
-        BenchArgs given = new BenchArgs(args, "problems", "seeds", "first", "seconds", "prices", "out", "commit");
-        String commit = given.text("commit", "not named");
-        System.out.println(DemoFarm.heading(commit));
+        BenchArgs given =
+                new BenchArgs(args, "form", "problems", "seeds", "first", "seconds", "prices", "out", "commit");
+        String commit = given.text("commit", "");
         Path folder = Path.of(given.text("out", "benchmarks/search/results"));
         Files.createDirectories(folder);
-        Path file = folder.resolve(RESULTS);
-        boolean isNew = Files.notExists(file);
-        try (PrintWriter results = new PrintWriter(Files.newBufferedWriter(
-                file,
-                StandardCharsets.UTF_8,
-                java.nio.file.StandardOpenOption.CREATE,
-                java.nio.file.StandardOpenOption.APPEND))) {
-            if (isNew) {
-                results.println(HEADER);
-            }
-            HowClose how = new HowClose(commit, folder, results);
-            int first = given.number("first", 1);
-            for (String problem : given.list("problems", "demo")) {
-                how.run(
-                        problem,
-                        first,
-                        given.number("seeds", 10),
-                        given.list("seconds", "10,60"),
-                        given.number("prices", 60));
-            }
-        }
+        new HowClose(SearchForm.of(given), commit.isEmpty() ? Commits.here() : commit, folder).run();
     }
 
-    private void run(String problem, int first, int seeds, List<String> seconds, int priceSeconds) throws IOException {
-        Season season = ProblemFamily.named(problem);
-        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        double unit = (double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT;
-        long nothing = BestPossible.nothingPlanted(facts);
-        Relaxation relaxed = new Relaxation(facts);
-        Prices prices = prices(problem, season, facts, priceSeconds);
-        for (String time : seconds) {
-            List<Double> gaps = new ArrayList<>();
-            for (int seed = first; seed < first + seeds; seed++) {
-                long clock = System.nanoTime();
-                Search search =
-                        new Search(facts, new Search.Limits(seed, Duration.ofSeconds(Long.parseLong(time)), null));
-                Search.Found found = search.run(Search.nothingPlaced(facts));
-                double took = (System.nanoTime() - clock) / 1e9;
-                double bound = Bound.of(relaxed, prices, -found.medium());
-                double gap = 100 * (bound - found.soft()) / (bound - nothing);
-                gaps.add(found.hard() == 0 ? gap : Double.NaN);
-                results.println(String.format(
-                        Locale.ROOT,
-                        "%s,%s,%d,%.2f,%d,%.2f,%.3f,%.0f,%d,%s,%s,\"%s\"",
-                        problem,
-                        time,
-                        seed,
-                        found.soft() / unit,
-                        -found.medium(),
-                        bound / unit,
-                        gap,
-                        search.moves() / took,
-                        usedMemory(),
-                        health(found, gap),
-                        commit,
-                        DemoFarm.machine()));
-                results.flush();
+    private void run() throws IOException {
+        System.out.println(DemoFarm.heading(commit));
+        Map<String, List<SearchTask>> open = new LinkedHashMap<>();
+        int done = 0;
+        for (SearchTask task : form.tasks()) {
+            if (results.has(task, commit, setting)) {
+                done++;
+            } else {
+                open.computeIfAbsent(task.problem(), problem -> new ArrayList<>())
+                        .add(task);
             }
-            double[] sorted =
-                    gaps.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-            System.out.printf(
+        }
+        SearchProgress progress =
+                new SearchProgress(open.values().stream().flatMap(List::stream).toList(), this::secondsBefore);
+        System.err.printf(Locale.ROOT, "%d searches were done before; left: %s%n", done, progress.left());
+        Runtime.getRuntime().addShutdownHook(new Thread(this::tellThatStopped));
+        for (Map.Entry<String, List<SearchTask>> entry : open.entrySet()) {
+            measure(entry.getKey(), entry.getValue(), progress);
+        }
+        isDone = true;
+        tell();
+    }
+
+    private void measure(String name, List<SearchTask> tasks, SearchProgress progress) {
+        // Each of the small ones is a season of its own.
+        SearchedProblem problem = name.equals(SearchForm.SMALL)
+                ? null
+                : SearchedProblem.named(name, new KeptPrices(folder, name), form.priceSeconds(name));
+        for (SearchTask task : tasks) {
+            SearchRow row =
+                    (problem == null ? SearchedProblem.small(task.seed()) : problem).search(task, commit, setting);
+            results.add(row);
+            added.incrementAndGet();
+            progress.done(task);
+            Double gap = row.gap();
+            System.err.printf(
                     Locale.ROOT,
-                    "%-14s %4s s, %d seeds: gap median %.2f %%, best %.2f, worst %.2f%n",
-                    problem,
-                    time,
-                    seeds,
-                    median(sorted),
-                    sorted[0],
-                    sorted[sorted.length - 1]);
+                    "%s, %d s, seed %d: %s%s; left: %s%n",
+                    name,
+                    task.seconds(),
+                    task.seed(),
+                    gap == null ? "gap not known" : String.format(Locale.ROOT, "gap %.2f %%", gap),
+                    row.isSound() ? "" : ", " + row.health(),
+                    progress.left());
         }
     }
 
-    /** What is suspect of a plan, or that nothing is. */
-    private static String health(Search.Found found, double gap) {
-        if (found.hard() != 0) {
-            return "breaks a hard rule";
+    private double secondsBefore(String problem) {
+        int prices = new KeptPrices(folder, problem).areThere() ? 0 : form.priceSeconds(problem);
+        return SearchForm.compileSeconds(problem) + prices;
+    }
+
+    private void tell() throws IOException {
+        // As the file has them, rounded: so the page is the same when it is written again from the file.
+        List<SearchRow> rows =
+                SearchResults.at(folder.resolve(SearchResults.FILE)).rows();
+        if (rows.isEmpty()) {
+            return;
         }
-        return gap < 0 ? "better than the bound: suspect" : "sound";
+        SearchSummary.lines(MeasuredSearches.of(rows)).forEach(System.out::println);
+        Path page = folder.resolve(HowClosePage.FILE);
+        Files.writeString(page, HowClosePage.html(rows));
+        System.out.println("Pictures and tables: " + page);
     }
 
-    /** The prices kept for a problem, or such as are found for a plan of some seconds, which are kept as they are rounded. */
-    private Prices prices(String problem, Season season, PlanFacts facts, int seconds) throws IOException {
-        Path kept = folder.resolve("prices-" + problem.replaceAll("[^A-Za-z0-9]+", "-") + ".json");
-        if (Files.notExists(kept)) {
-            Search.Limits limits = new Search.Limits(1, Duration.ofSeconds(10), null);
-            Search.Found found = new Search(facts, limits).run(Search.nothingPlaced(facts));
-            PriceSearch search = new PriceSearch(facts, -found.medium());
-            long end = System.nanoTime() + Duration.ofSeconds(seconds).toNanos();
-            search.run(Long.MAX_VALUE, () -> System.nanoTime() > end);
-            Files.write(kept, PriceFile.bytes(search.kept()));
-            System.out.printf(Locale.ROOT, "%s: prices after %d steps kept in %s%n", problem, search.steps(), kept);
+    private void tellThatStopped() {
+        if (!isDone) {
+            System.err.printf(
+                    Locale.ROOT,
+                    "Stopped. %d searches more are kept; %s%n",
+                    added.get(),
+                    Commits.isExact(commit)
+                            ? "the same command goes on from here."
+                            : "as the commit is " + commit + ", the same command begins anew.");
         }
-        PriceList list = PriceFile.read(kept, season, facts.seasonCount);
-        return PriceLists.of(facts, list);
-    }
-
-    private static long usedMemory() {
-        Runtime runtime = Runtime.getRuntime();
-        return (runtime.totalMemory() - runtime.freeMemory()) >> 20;
-    }
-
-    private static double median(double[] sorted) {
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1
-                ? sorted[half]
-                : Arrays.stream(sorted, half - 1, half + 1).average().orElseThrow();
     }
 }

@@ -29,21 +29,21 @@ import java.util.stream.Collectors;
  * thing. Each has as many members as there are seeds; seed 0 is the plain one, in which nothing is drawn but how the fields
  * of a large farm differ.
  */
-enum ProblemFamily {
+public enum ProblemFamily {
     /** {@code problems/demo-farm.json} itself. */
-    DEMO,
+    DEMO("the farm as it is", 1),
     /** Four such fields. */
-    DEMO_X4,
+    DEMO_X4("four such fields", 4),
     /** Sixteen. */
-    DEMO_X16,
+    DEMO_X16("sixteen such fields", 16),
     /** Beds six tenths as long. */
-    TIGHT_BEDS,
+    TIGHT_BEDS("beds six tenths as long, or as long as what stands in them needs", 1),
     /** Of the hours that fixed work leaves, six tenths. */
-    TIGHT_HOURS,
+    TIGHT_HOURS("of the hours that fixed work leaves, six tenths", 1),
     /** Nets and cover a third as long, and none to be bought. */
-    TIGHT_NETS,
+    TIGHT_NETS("nets and cover a third as long, and none to be bought", 1),
     /** Three times as many bouquets for every event, and each event once more two weeks later. */
-    TIGHT_EVENTS;
+    TIGHT_EVENTS("three times as many bouquets for every event, and each event once more two weeks later", 1);
 
     private static final Path FARM = Path.of("problems", "demo-farm.json");
     private static final double BEDS_LEFT = 0.6;
@@ -51,9 +51,32 @@ enum ProblemFamily {
     private static final double NETS_LEFT = 1.0 / 3;
     private static final int EVENTS = 3;
 
+    private final String about;
+    private final int fields;
+
+    ProblemFamily(String about, int fields) {
+        this.about = about;
+        this.fields = fields;
+    }
+
     /** How it is called on the command line and in results. */
-    String label() {
+    public String label() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What sets it apart, in some words. */
+    public String about() {
+        return about;
+    }
+
+    /** Fields of the demo farm that it is as large as. */
+    int fields() {
+        return fields;
+    }
+
+    /** Whether it is the farm short of one thing. */
+    boolean isTight() {
+        return name().startsWith("TIGHT");
     }
 
     static ProblemFamily of(String label) {

@@ -1,0 +1,111 @@
+package bedwright.plan;
+
+import bedwright.climate.PossibleSeasons;
+import bedwright.compare.RuleOfThumb;
+import bedwright.exact.ProvenBest;
+import bedwright.recheck.Recheck;
+import bedwright.season.Season;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+
+/** A problem ready to be searched, with what its plans are held against: a bound and the rule-of-thumb season. */
+final class SearchedProblem {
+    private final Season season;
+    private final PlanFacts facts;
+    private final Ceiling ceiling;
+    /** The score at which a search may end, because there is no better one; or null. */
+    private final Search.@Nullable Found best;
+
+    private final HeapUse heap = new HeapUse();
+    private final long nothing;
+    private final Search.Found thumb;
+
+    /** What no plan that breaks no hard rule goes beyond. */
+    private interface Ceiling {
+        /**
+         * The bound of plans that miss no more than so many weighted hundredths of stems that must be ours, grains; null if
+         * none is known.
+         */
+        @Nullable
+        Double of(long missing);
+    }
+
+    private SearchedProblem(Season season, PlanFacts facts, Ceiling ceiling, Search.@Nullable Found best) {
+        this.season = season;
+        this.facts = facts;
+        this.ceiling = ceiling;
+        this.best = best;
+        this.nothing = BestPossible.nothingPlanted(facts);
+        this.thumb = Search.Found.of(facts, RuleOfThumb.places(facts));
+    }
+
+    /** A family's member or a season file, whose bound follows from prices; these are looked for at the first plan. */
+    static SearchedProblem named(String problem, KeptPrices kept, int priceSeconds) {
+        Season season = ProblemFamily.named(problem);
+        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        Relaxation relaxed = new Relaxation(facts);
+        Ceiling ceiling = missing -> kept.of(season, facts, relaxed, missing, priceSeconds)
+                .map(prices -> Bound.of(relaxed, prices, missing))
+                .orElse(null);
+        return new SearchedProblem(season, facts, ceiling, null);
+    }
+
+    /** A small season whose best plan is proven; nothing is known of plans that miss more than that one. */
+    static SearchedProblem small(long number) {
+        ProvenBest proven = ProvenBest.at(number);
+        Season season = proven.season();
+        Search.Found best = proven.best();
+        Ceiling ceiling = missing -> missing == -best.medium() ? Double.valueOf(best.soft()) : null;
+        return new SearchedProblem(season, PlanFacts.of(season, PossibleSeasons.of(season)), ceiling, best);
+    }
+
+    /** Searches from nothing and says what came of it. */
+    SearchRow search(SearchTask task, String commit, SearchSetting setting) {
+        heap.forget();
+        long clock = System.nanoTime();
+        Search search = new Search(facts, new Search.Limits(task.seed(), Duration.ofSeconds(task.seconds()), null));
+        Search.Found end = best;
+        Search.Found found =
+                end == null ? search.run(Search.nothingPlaced(facts)) : SearchUntil.best(end, facts, search);
+        double took = (System.nanoTime() - clock) / 1e9;
+        SearchRow.Heap used = heap.now();
+        Double bound = ceiling.of(-found.medium());
+        Double thumbBound = ceiling.of(-thumb.medium());
+        return new SearchRow(
+                task,
+                money(found.soft()),
+                -found.medium(),
+                bound == null ? null : money(bound),
+                gap(found, bound),
+                new SearchRow.Thumb(money(thumb.soft()), -thumb.medium(), gap(thumb, thumbBound)),
+                search.moves() / took,
+                took,
+                used,
+                health(found, bound),
+                LocalDate.now(ZoneId.systemDefault()),
+                commit,
+                setting);
+    }
+
+    private @Nullable Double gap(Search.Found plan, @Nullable Double bound) {
+        return bound == null || bound <= nothing || plan.hard() != 0
+                ? null
+                : 100 * (bound - plan.soft()) / (bound - nothing);
+    }
+
+    private double money(double grains) {
+        return grains / ((double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT);
+    }
+
+    private String health(Search.Found found, @Nullable Double bound) {
+        Outcome outcome = Outcomes.of(facts, found.places());
+        var counted = Recheck.of(season, facts.seasons, outcome.plantings());
+        boolean alike = counted.hard() == found.hard()
+                && counted.medium() == found.medium()
+                && counted.soft() == found.soft()
+                && counted.faults().isEmpty();
+        return SearchHealth.of(found, alike, bound, thumb);
+    }
+}
