@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Prices of a problem as a file beside the results, so that every gap can be worked out again from it. */
@@ -28,17 +27,16 @@ final class KeptPrices {
      * Those that are kept, or else such as are found now, as they are read back from the file.
      *
      * @param missing weighted hundredths of stems that must be ours and that the plan compared with misses
-     * @param seconds to look for them; with 0 they are not looked for
-     * @return none if none are kept and none are looked for
+     * @param seconds to look for them
      */
-    Optional<Prices> of(Season season, PlanFacts facts, Relaxation relaxed, long missing, int seconds) {
-        if (read == null && !areThere() && seconds > 0) {
-            find(relaxed, missing, seconds);
-        }
-        if (read == null && areThere()) {
+    Prices of(Season season, PlanFacts facts, Relaxation relaxed, long missing, int seconds) {
+        if (read == null) {
+            if (!areThere()) {
+                find(relaxed, missing, seconds);
+            }
             read = PriceLists.of(facts, PriceFile.read(file, season, facts.seasonCount));
         }
-        return Optional.ofNullable(read);
+        return read;
     }
 
     private void find(Relaxation relaxed, long missing, int seconds) {

@@ -21,9 +21,12 @@ record SearchForm(List<SearchTask> tasks, int priceSeconds, int mostPriceSeconds
     /** How long the short form may take with everything, on two processors, s. */
     static final int SHORT_LIMIT = 8 * 60;
 
-    /** What a field takes to be read, drawn and compiled, and its recheck and rule of thumb, s; measured on the demo farm and on x4. */
+    /**
+     * What a field takes to be read, drawn and compiled, with its rule of thumb, s: ample, as sixteen took 13 s to compile on
+     * a busy machine.
+     */
     private static final double COMPILE = 3;
-    /** What a field takes to be opened, before each search, s; likewise. */
+    /** What a field takes to be opened before each search, and to be counted again, s: sixteen took 27 s to open there. */
     private static final double OPEN = 2;
 
     SearchForm {

@@ -41,14 +41,19 @@ final class SearchedProblem {
         this.thumb = Search.Found.of(facts, RuleOfThumb.places(facts));
     }
 
-    /** A family's member or a season file, whose bound follows from prices; these are looked for at the first plan. */
+    /**
+     * A family's member or a season file, whose bound follows from prices; these are looked for at the first plan.
+     *
+     * @param priceSeconds to look for them where none are kept; with 0 they are not looked for, and no bound is known
+     */
     static SearchedProblem named(String problem, KeptPrices kept, int priceSeconds) {
         Season season = ProblemFamily.named(problem);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        if (priceSeconds <= 0 && !kept.areThere()) {
+            return new SearchedProblem(season, facts, missing -> null, null);
+        }
         Relaxation relaxed = new Relaxation(facts);
-        Ceiling ceiling = missing -> kept.of(season, facts, relaxed, missing, priceSeconds)
-                .map(prices -> Bound.of(relaxed, prices, missing))
-                .orElse(null);
+        Ceiling ceiling = missing -> Bound.of(relaxed, kept.of(season, facts, relaxed, missing, priceSeconds), missing);
         return new SearchedProblem(season, facts, ceiling, null);
     }
 

@@ -21,8 +21,8 @@ final class GapTables {
             Table.Column.number("Median gap"),
             Table.Column.number("Best"),
             Table.Column.number("Worst"),
-            Table.Column.number("Rule of thumb"),
-            Table.Column.number("Moves a second"),
+            Table.Column.number("Rule of thumb: gap"),
+            Table.Column.number("Moves a second, opening included"),
             Table.Column.number("Heap at most, MB"),
             Table.Column.number("Heap given, MB"),
             Table.Column.text("Must missing"),
@@ -44,7 +44,7 @@ final class GapTables {
                 .forEach(group -> times.add(group.key().seconds()));
         List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.text("Problem")));
         times.forEach(time -> columns.add(Table.Column.number(time + " s: median (best to worst), seeds")));
-        columns.add(Table.Column.number("Rule of thumb"));
+        columns.add(Table.Column.number("Rule of thumb: gap"));
         columns.add(Table.Column.text("Health"));
         List<List<String>> rows = new ArrayList<>();
         for (String problem : problems) {
