@@ -40,7 +40,7 @@ public record SearchGroup(Key key, List<SearchRow> rows) {
         return median(gaps());
     }
 
-    /** The rule-of-thumb season's gap, per cent; it is the same in all rows that know it and the same bound. */
+    /** The rule-of-thumb season's gap, the middle one where the problems or bounds differ, per cent. */
     public OptionalDouble thumbGap() {
         return median(rows.stream()
                 .flatMap(row -> Stream.ofNullable(row.thumb().gap()))

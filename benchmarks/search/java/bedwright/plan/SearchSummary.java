@@ -65,8 +65,9 @@ final class SearchSummary {
             return earlier.get().key().commit() + ": other seeds";
         }
         SearchGroup now = sameSeeds(group, then);
-        return then.key().commit() + ": " + percent(then.medianGap()) + ", now " + percent(now.medianGap()) + " ("
-                + then.rows().stream().map(row -> row.task().seed()).distinct().count() + " seeds in both)";
+        return then.key().commit() + ": " + percent(then.medianGap()) + ", now " + percent(now.medianGap())
+                + " (seeds in both: "
+                + then.rows().stream().map(row -> row.task().seed()).distinct().count() + ")";
     }
 
     private static SearchGroup sameSeeds(SearchGroup group, SearchGroup as) {

@@ -285,8 +285,9 @@ final class GapPicture {
                 + Say.whole(row.money()) + ", " + Say.whole(row.movesASecond()) + " moves a second, " + row.health();
     }
 
-    /** A gap with two decimals, which no line break parts from its sign. */
+    /** A gap with two decimals, or three where it is all but nothing; no line break parts it from its sign. */
     static String percent(double gap) {
-        return String.format(Locale.ROOT, "%.2f\u00a0%%", gap).replace('-', '−');
+        String form = gap != 0 && Math.abs(gap) < 0.1 ? "%.3f\u00a0%%" : "%.2f\u00a0%%";
+        return String.format(Locale.ROOT, form, gap).replace('-', '−');
     }
 }

@@ -69,7 +69,7 @@ public final class HowClosePage {
     private static final String STYLE = Look.MARKS + GapPicture.MARKS + """
             .gaps{max-width:62rem}
             .part{break-inside:avoid}
-            td.number{white-space:nowrap}
+            td.number,tbody th{white-space:nowrap}
             .gaps svg{display:block;width:100%;height:auto}
             @media print{.gaps figure{break-inside:avoid}.gaps svg{max-width:230mm}section.family{break-inside:avoid}}
             """;

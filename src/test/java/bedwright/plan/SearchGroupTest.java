@@ -62,7 +62,7 @@ class SearchGroupTest {
         assertThat(SearchSummary.lines(MeasuredSearches.of(rows)))
                 .last()
                 .asString()
-                .endsWith("before0: 4.50, now 3.25 (2 seeds in both)");
+                .endsWith("before0: 4.50, now 3.25 (seeds in both: 2)");
     }
 
     @Test

@@ -55,6 +55,12 @@ class HowClosePageTest {
     }
 
     @Test
+    void aGapThatIsAllButNothingIsNotToldAsNothing() throws IOException {
+        Page page = page(here("small,10,1", "0.004"));
+        assertThat(page.rows("small-table", "tbody").getFirst()).startsWith("10", "abcdef0", "1", "0.004\u00a0%");
+    }
+
+    @Test
     void everySeedIsAMarkWithItsFigures() throws IOException {
         Page page = page(here("demo,10,1", "4.5"), here("demo,10,2", "4.1"));
         assertThat(titles(page, "gaps-demo"))
