@@ -102,8 +102,7 @@ final class RoundWalked {
     }
 
     /** Asks, notes and sums up. */
-    private int walk(
-            About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
+    private int walk(About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
         List<Integer> known = noted(about.log(), about.on(), about.cause()).stream()
                 .map(entry -> ((Note.Lost) entry.note()).planting())
                 .toList();

@@ -78,7 +78,6 @@ public record PlantingState(
     /** Whether nobody saw it dead, but a noted night has most likely killed it: in more than half of the possible seasons. */
     public boolean isLikelyLost() {
         return isAlive()
-                && weathered.stream()
-                        .anyMatch(taken -> taken.cause() == Weathered.Cause.NIGHT && taken.share() > 0.5);
+                && weathered.stream().anyMatch(taken -> taken.cause() == Weathered.Cause.NIGHT && taken.share() > 0.5);
     }
 }

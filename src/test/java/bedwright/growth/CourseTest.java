@@ -57,8 +57,7 @@ class CourseTest {
         crop.cutShares = List.of(0.75, 0.25);
 
         // Three days of three parts each, then four of one.
-        assertSpread(
-                spread(24, 4, 7), 3.0 / 13, 3.0 / 13, 3.0 / 13, 1.0 / 13, 1.0 / 13, 1.0 / 13, 1.0 / 13);
+        assertSpread(spread(24, 4, 7), 3.0 / 13, 3.0 / 13, 3.0 / 13, 1.0 / 13, 1.0 / 13, 1.0 / 13, 1.0 / 13);
     }
 
     @Test
