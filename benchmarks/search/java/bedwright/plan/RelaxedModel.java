@@ -2,6 +2,7 @@ package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The relaxation that a {@link Bound} is of, written as a linear program over some of the places: parts of lots at places,
@@ -42,7 +43,7 @@ final class RelaxedModel {
     private final int[] worstRow;
     private final int mustRow;
     private final int[] clearedRow;
-    private final boolean[] isIn;
+    private final int[] lotColumn;
     private int columns;
 
     /**
@@ -60,7 +61,7 @@ final class RelaxedModel {
         this.money = (double) seasons
                 * Grains.A_SMALLEST_UNIT
                 * facts.season.currency().smallest();
-        this.isIn = new boolean[table.places()];
+        this.lotColumn = none(table.places());
         this.work = new int[weeks];
         this.workRow = none(weeks);
         this.bedRow = none(facts.bench * weeks);
@@ -250,17 +251,17 @@ final class RelaxedModel {
 
     /** Adds a place, unless it is there already. */
     void add(int place) {
-        if (!isIn[place]) {
-            isIn[place] = true;
+        if (!has(place)) {
             columns++;
             int lots = program.some();
+            lotColumn[place] = lots;
             program.add(lotRow[table.stock(place)], lots, 1);
             put(place, relaxed.share[place], lots);
         }
     }
 
     boolean has(int place) {
-        return isIn[place];
+        return lotColumn[place] != NONE;
     }
 
     int columns() {
@@ -329,6 +330,36 @@ final class RelaxedModel {
         prices = solved.prices();
         return solved.optimum() * money;
     }
+
+    /**
+     * Solves it for lots.
+     *
+     * @param wanted in which form and for how long
+     * @return lots by place, 0 for places that are not in it; empty if the solver came to none in its time
+     */
+    Optional<Lots> lots(SparseProgram.Wanted wanted) {
+        boolean[] isWhole = new boolean[program.columns()];
+        for (int column : lotColumn) {
+            if (column != NONE) {
+                isWhole[column] = true;
+            }
+        }
+        return program.values(wanted, isWhole).map(found -> {
+            double[] each = new double[lotColumn.length];
+            Arrays.setAll(each, place -> has(place) ? found.values()[lotColumn[place]] : 0);
+            return new Lots(each, found.objective() * money, found.bound() * money, found.isProven());
+        });
+    }
+
+    /**
+     * Lots by place.
+     *
+     * @param each lots, parts of lots among them
+     * @param value what the model says they are worth, grains summed over the seasons
+     * @param bound what no lots can be worth more than, by the solver; the value itself where it knows none
+     * @param isProven whether they are the best there are in the model
+     */
+    record Lots(double[] each, double value, double bound, boolean isProven) {}
 
     /** The dual values as prices; what is a hair below 0 is 0. */
     Prices prices() {

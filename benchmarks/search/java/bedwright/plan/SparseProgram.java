@@ -5,6 +5,7 @@ import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A linear program to be made greatest, kept apart from any solver, and solved by way of its dual: so the prices of its
@@ -161,6 +162,89 @@ final class SparseProgram {
         double optimum = solver.objective().value();
         solver.delete();
         return new Solved(optimum, prices);
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    /**
+     * In which form a solver is given it.
+     *
+     * @param solver of OR-Tools
+     * @param settings of the solver's own, empty for none
+     * @param isWhole whether those columns that stand for whole things have to be whole
+     * @param seconds it has at most
+     * @param threads it may use
+     */
+    record Wanted(String solver, String settings, boolean isWhole, double seconds, int threads) {}
+
+    /**
+     * What a solver came to.
+     *
+     * @param bound that it proves, or the objective again where it knows none
+     * @param isProven whether it is the optimum
+     */
+    record Values(double[] values, double objective, double bound, boolean isProven) {}
+
+    /**
+     * Solves it as it stands, for the values of its columns.
+     *
+     * @param whole columns that stand for whole things
+     * @return empty if there are none after that time
+     */
+    Optional<Values> values(Wanted wanted, boolean[] whole) {
+        Loader.loadNativeLibraries();
+        MPSolver solver = MPSolver.createSolver(wanted.solver());
+        if (solver == null) {
+            throw new IllegalArgumentException("OR-Tools has no solver named " + wanted.solver());
+        }
+        MPVariable[] column = primal(solver, wanted.isWhole() ? whole : new boolean[columns]);
+        solver.setTimeLimit(Math.round(1000 * wanted.seconds()));
+        // Some solvers can't be told, and answer so; the report names the threads that were asked for.
+        var unused = solver.setNumThreads(wanted.threads());
+        if (!wanted.settings().isEmpty()) {
+            var alsoUnused = solver.setSolverSpecificParametersAsString(wanted.settings());
+        }
+        try {
+            MPSolver.ResultStatus status = solver.solve();
+            if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
+                return Optional.empty();
+            }
+            double[] values = Arrays.stream(column)
+                    .mapToDouble(MPVariable::solutionValue)
+                    .toArray();
+            double objective = solver.objective().value();
+            double bound = wanted.isWhole() ? solver.objective().bestBound() : objective;
+            return Optional.of(new Values(values, objective, bound, status == MPSolver.ResultStatus.OPTIMAL));
+        } finally {
+            solver.delete();
+        }
+    }
+
+    private MPVariable[] primal(MPSolver solver, boolean[] isWhole) {
+        double endless = MPSolver.infinity();
+        MPVariable[] column = new MPVariable[columns];
+        solver.objective().setMaximization();
+        for (int c = 0; c < columns; c++) {
+            column[c] = solver.makeVar(limit(least[c]), limit(most[c]), isWhole[c], "");
+            solver.objective().setCoefficient(column[c], cost[c]);
+        }
+        MPConstraint[] row = new MPConstraint[rows];
+        for (int r = 0; r < rows; r++) {
+            row[r] = solver.makeConstraint(
+                    rowLeast[r] == Double.NEGATIVE_INFINITY ? -endless : rowLeast[r], rowMost[r]);
+        }
+        // What stands twice for a column in a row counts together.
+        for (int e = 0; e < entries; e++) {
+            MPVariable of = column[entryColumn[e]];
+            row[entryRow[e]].setCoefficient(of, row[entryRow[e]].getCoefficient(of) + entry[e]);
+        }
+        return column;
+    }
+
+    private static double limit(double value) {
+        return Double.isInfinite(value) ? Math.copySign(MPSolver.infinity(), value) : value;
     }
 
     @Override

@@ -135,6 +135,10 @@ public final class PriceSearch {
         return SOFT * lotValue / Math.pow(1 + steps / FALLS, POWER);
     }
 
+    private double bend(double soft) {
+        return Math.min(MOST_BEND, BEND * soft / lotValue);
+    }
+
     private void look() {
         lookedAt = steps;
         spread(at);
@@ -162,7 +166,7 @@ public final class PriceSearch {
     private void step() {
         spread(ahead);
         double soft = soft();
-        smooth.at(prices, soft, Math.min(MOST_BEND, BEND * soft / lotValue), missing);
+        smooth.at(prices, soft, bend(soft), missing);
         double[] change = smooth.change();
         double bends = 0;
         double far = 0;
@@ -235,5 +239,16 @@ public final class PriceSearch {
     /** Steps taken so far. */
     public long steps() {
         return steps;
+    }
+
+    /**
+     * Parts of lots by place that answer the best prices with the smoothing of now: nearly a solution of what the bound
+     * relaxes, the more nearly the more steps were taken.
+     */
+    double[] lots() {
+        double[] at = bestPrices().toArray();
+        smooth.look(at, soft(), missing);
+        smooth.at(at, soft(), bend(soft()), missing);
+        return smooth.lots().clone();
     }
 }

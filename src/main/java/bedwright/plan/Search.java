@@ -49,6 +49,7 @@ public final class Search {
     private final PlanFacts facts;
     private final Limits limits;
     private final EnvironmentMode mode;
+    private final double warmth;
     private final List<Probe> probes = new ArrayList<>();
     private final List<Solver<SeasonPlan>> solvers = new CopyOnWriteArrayList<>();
     private final AtomicReference<@Nullable Found> best = new AtomicReference<>();
@@ -116,9 +117,19 @@ public final class Search {
 
     /** For tests: with the solver's own assertions. */
     Search(PlanFacts facts, Limits limits, EnvironmentMode mode) {
+        this(facts, limits, mode, 1);
+    }
+
+    /**
+     * For a plan to begin with that is not to be forgotten.
+     *
+     * @param warmth share of the usual temperature to begin at
+     */
+    Search(PlanFacts facts, Limits limits, EnvironmentMode mode, double warmth) {
         this.facts = facts;
         this.limits = limits;
         this.mode = mode;
+        this.warmth = warmth;
         for (int s = 0; s < SEARCHES; s++) {
             probes.add(new Probe());
         }
@@ -183,7 +194,8 @@ public final class Search {
         long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PAIR * facts.free.length;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
         Found nothing = Found.of(facts, nothingPlaced(facts));
-        SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from));
+        SolverSetup setup =
+                new SolverSetup(mode, Temperature.of(nothing, from).times(warmth));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
             int round = 0;

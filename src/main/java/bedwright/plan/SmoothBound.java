@@ -70,6 +70,11 @@ final class SmoothBound {
         this.change = new double[layout.size()];
     }
 
+    /** Lots of each place as last worked out, parts of lots among them; not to be written to. */
+    double[] lots() {
+        return lots;
+    }
+
     private static void inParts(IntConsumer work) {
         IntStream.range(0, StemLists.PARTS).parallel().forEach(work);
     }

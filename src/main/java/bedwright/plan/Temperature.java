@@ -24,6 +24,10 @@ record Temperature(long medium, long soft) {
                 Math.max(1, Math.round(each * Math.max(0, plan.soft() - nothing.soft()))));
     }
 
+    Temperature times(double share) {
+        return new Temperature(Math.round(share * medium), Math.max(1, Math.round(share * soft)));
+    }
+
     private static long placed(Search.Found plan) {
         return Arrays.stream(plan.places()).filter(place -> place >= 0).count();
     }

@@ -1,0 +1,83 @@
+package bedwright.plan;
+
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import bedwright.climate.PossibleSeasons;
+import bedwright.season.Season;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
+
+/**
+ * From the relaxation down to whole lots: prices are looked for, the parts of lots that answer them are made whole lots
+ * ({@link LotsToPlan}), the rest is filled up by gain, and the search polishes it from a share of its usual temperature;
+ * beside it, the usual search from nothing over the same time, prices and all.
+ *
+ * <p>Arguments: {@code problem} (demo), {@code prices} (seconds to look for prices, of the time; 20), {@code seconds} (60),
+ * {@code warmth} (shares of the usual temperature, commas between; 0.2), {@code seeds} (2), {@code first} (1), {@code out}
+ * (the folder with the prices of the problem that tell the gap), {@code commit}.
+ */
+public final class Dive {
+    private final Season season;
+    private final PlanFacts facts;
+    private final Relaxation relaxed;
+    private final long nothing;
+    private final Prices judge;
+
+    private Dive(String problem, Path folder) {
+        season = ProblemFamily.named(problem);
+        facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        relaxed = new Relaxation(facts);
+        nothing = BestPossible.nothingPlanted(facts);
+        judge = new KeptPrices(folder, problem).of(season, facts, relaxed, 0, 60);
+    }
+
+    public static void main(String[] args) {
+        BenchArgs given =
+                new BenchArgs(args, "problem", "prices", "seconds", "warmth", "seeds", "first", "out", "commit");
+        System.out.println(DemoFarm.heading(given.text("commit", "not named")));
+        Dive dive = new Dive(
+                given.text("problem", "demo"), Path.of(given.text("out", "benchmarks/search/results")));
+        int seconds = given.number("seconds", 60);
+        int first = given.number("first", 1);
+        for (int seed = first; seed < first + given.number("seeds", 2); seed++) {
+            Search.Found usual = new Search(dive.facts, limits(seed, Duration.ofSeconds(seconds)))
+                    .run(Search.nothingPlaced(dive.facts));
+            dive.say("seed " + seed + ", from nothing", usual);
+            for (String warmth : given.list("warmth", "0.2")) {
+                dive.down(seed, seconds, given.number("prices", 20), Double.parseDouble(warmth));
+            }
+        }
+    }
+
+    private static Search.Limits limits(int seed, Duration time) {
+        return new Search.Limits(seed, time, null);
+    }
+
+    private void down(int seed, int seconds, int priceSeconds, double warmth) {
+        long began = System.nanoTime();
+        PriceSearch prices = new PriceSearch(facts, 0);
+        long end = began + Duration.ofSeconds(priceSeconds).toNanos();
+        prices.run(Long.MAX_VALUE, () -> System.nanoTime() > end);
+        LotsToPlan.Made made = LotsToPlan.parts(facts, prices.lots());
+        int[] filled = Opening.fill(facts, made.places(), () -> false);
+        String name = "seed " + seed + ", dived";
+        say(name + ", " + made.leftOut() + " lots left out", Search.Found.of(facts, made.places()));
+        say(name + " and filled", Search.Found.of(facts, filled));
+        Duration left = Duration.ofMillis(1000L * seconds - (System.nanoTime() - began) / 1_000_000);
+        Search search = new Search(facts, limits(seed, left), EnvironmentMode.PHASE_ASSERT, warmth);
+        say(name + " and polished from " + warmth, search.run(filled));
+    }
+
+    private void say(String what, Search.Found plan) {
+        double unit = (double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT;
+        double bound = Bound.of(relaxed, judge, -plan.medium());
+        System.out.printf(
+                Locale.ROOT,
+                "%-50s %.2f, gap %.2f %%, hard %d, missing %d%n",
+                what,
+                plan.soft() / unit,
+                100 * (bound - plan.soft()) / (bound - nothing),
+                plan.hard(),
+                -plan.medium());
+    }
+}
