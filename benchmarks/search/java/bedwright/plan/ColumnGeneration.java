@@ -94,12 +94,6 @@ final class ColumnGeneration {
         return new Found(lower, upper, best, round, model.columns());
     }
 
-    /** The model with so many places, those that lack least at the prices given. */
-    RelaxedModel model(int places) {
-        join(best, places);
-        return model;
-    }
-
     private void look(Prices prices) {
         double bound = Bound.of(relaxed, prices, missing);
         if (bound < upper) {
