@@ -106,25 +106,37 @@ final class AmountCheck {
             flaws.unlessKnown(at + "/net", "net %s in this season", more.net(), names);
             for (Stock.Net net : season.stock().nets()) {
                 if (net.name().equals(more.net())) {
-                    less(at + "/metres", net.metres(), more.metres(), "m of this net");
+                    lessLength(at + "/metres", net.metres(), more.metres(), "of this net");
                 }
             }
         }
     }
 
-    private void less(String path, double there, double more, String what) {
+    /** In the units of the season, like all that is told of it. */
+    private void lessLength(String path, double there, double more, String of) {
+        Unit unit = season.units().length();
         if (there + more < 0) {
-            flaws.add(
-                    path,
-                    "There " + (there == 1 ? "is " : "are ") + Words.number(there) + " " + what + ", so "
-                            + Words.number(-more) + " fewer can't be had. Take away no more than there is.");
+            less(path, Words.measured(there, unit), of, Words.measured(-more, unit) + " less");
         }
+    }
+
+    private void fewerCells(String path, int there, int more, String of) {
+        if (there + more < 0) {
+            less(path, Words.count(there, "cell", "cells"), of, -more + " fewer");
+        }
+    }
+
+    private void less(String path, String there, String of, String less) {
+        flaws.add(
+                path,
+                "There " + (there.startsWith("1 ") ? "is " : "are ") + there + " " + of + ", so " + less
+                        + " can't be had. Take away no more than there is.");
     }
 
     private void stock(String path, Strategy strategy) {
         Stock stock = season.stock();
         if (strategy.bench() != null) {
-            less(path + "/bench", stock.bench(), strategy.bench(), "cells on the bench");
+            fewerCells(path + "/bench", stock.bench(), strategy.bench(), "on the bench");
         }
         if (strategy.trays() != null) {
             if (stock.trays() == null) {
@@ -133,7 +145,7 @@ final class AmountCheck {
                         "This season is never short of trays, so more or fewer change nothing."
                                 + " Take \"trays\" away.");
             } else {
-                less(path + "/trays", stock.trays().cells(), strategy.trays(), "tray cells");
+                fewerCells(path + "/trays", stock.trays().cells(), strategy.trays(), "in trays");
             }
         }
         if (strategy.cover() != null) {
@@ -143,7 +155,7 @@ final class AmountCheck {
                         "This season has no row cover. Describe it there first, with 0 \"metres\" if"
                                 + " none is owned.");
             } else {
-                less(path + "/cover", stock.cover().metres(), strategy.cover(), "m of row cover");
+                lessLength(path + "/cover", stock.cover().metres(), strategy.cover(), "of row cover");
             }
         }
     }
