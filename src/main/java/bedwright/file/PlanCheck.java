@@ -32,7 +32,7 @@ final class PlanCheck {
     /** All flaws, those of its season included. */
     static List<Flaw> of(Plan plan) {
         List<Flaw> all = new ArrayList<>();
-        SeasonCheck.of(plan.season()).forEach(flaw -> all.add(underSeason(flaw, "/season" + flaw.path())));
+        SeasonCheck.of(plan.season()).forEach(flaw -> all.add(under("", flaw, "/season" + flaw.path())));
         PlanCheck check = new PlanCheck(plan.season());
         check.flaws.unlessDifferent(
                 "planting with the number",
@@ -41,7 +41,7 @@ final class PlanCheck {
         for (int i = 0; i < plan.plantings().size(); i++) {
             check.planting("/plantings/" + i, plan.plantings().get(i));
         }
-        check.flaws.found().forEach(flaw -> all.add(underSeason(flaw, flaw.path())));
+        check.flaws.found().forEach(flaw -> all.add(under("", flaw, flaw.path())));
         if (plan.throughout() != null) {
             all.addAll(throughout(plan.throughout()));
         }
@@ -79,24 +79,15 @@ final class PlanCheck {
             }
         }
         List<Flaw> all = new ArrayList<>();
-        SeasonCheck.of(whole.season())
-                .forEach(flaw -> all.add(under(key + "/season", flaw, key + "/season" + flaw.path())));
+        SeasonCheck.of(whole.season()).forEach(flaw -> all.add(under(key, flaw, key + "/season" + flaw.path())));
         check.flaws.found().forEach(flaw -> all.add(under(key, flaw, key + flaw.path())));
         return all;
     }
 
+    /** The paths that a flaw rests on are a season's, or of plantings; here both stand under a key. */
     private static Flaw under(String key, Flaw flaw, String path) {
-        return new Flaw(
-                path,
-                flaw.message(),
-                flaw.ofKey(),
-                flaw.restsOn().stream().map(p -> key + p).toList());
-    }
-
-    /** The paths that a flaw rests on are a season's; here the season stands under a key. */
-    private static Flaw underSeason(Flaw flaw, String path) {
         List<String> restsOn = flaw.restsOn().stream()
-                .map(p -> p.startsWith("/plantings/") ? p : "/season" + p)
+                .map(p -> key + (p.startsWith("/plantings/") ? p : "/season" + p))
                 .toList();
         return new Flaw(path, flaw.message(), flaw.ofKey(), restsOn);
     }

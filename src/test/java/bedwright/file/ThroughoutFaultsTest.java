@@ -20,8 +20,10 @@ class ThroughoutFaultsTest {
     private static byte[] plan(String began, String plantings) {
         String season = season();
         return ("{\"version\": 1, \"season\": " + season.substring(0, season.length() - 1)
-                        + ", \"making\": {\"seed\": 1, \"moves\": 9}, \"score\": {\"hard\": 0, \"medium\": 0, \"soft\": 0},"
-                        + " \"plantings\": [], \"throughout\": {\"season\": " + began.substring(0, began.length() - 1)
+                        + ", \"making\": {\"seed\": 1, \"moves\": 9}, \"score\": {\"hard\": 0, \"medium\": 0,"
+                        + " \"soft\": 0}, \"plantings\": [], \"throughout\":"
+                        + " {\"season\":"
+                        + " " + began.substring(0, began.length() - 1)
                         + ", \"plantings\": [" + plantings + "], \"notes\": 0, \"log\": \"aa\", \"before\": \"bb\"}}")
                 .getBytes(UTF_8);
     }
@@ -62,8 +64,8 @@ class ThroughoutFaultsTest {
         assertThat(faults(plan(season(), plantings)))
                 .satisfiesExactlyInAnyOrder(
                         fault -> assertThat(fault)
-                                .startsWith(
-                                        "/throughout/plantings/1/number There is another planting with the number \"1\""),
+                                .startsWith("/throughout/plantings/1/number There is another planting with the number"
+                                        + " \"1\""),
                         fault -> assertThat(fault).startsWith("/throughout/plantings/1/bed There is no bed \"Long7\""),
                         fault -> assertThat(fault)
                                 .startsWith("/throughout/plantings/2/crop There is no crop \"sunflowers\""),
@@ -75,6 +77,37 @@ class ThroughoutFaultsTest {
                         fault -> assertThat(fault)
                                 .startsWith("/throughout/plantings/5/standing There is no entry 3")
                                 .contains("\"standing\", which has 1 entry"));
+    }
+
+    @Test
+    void theLastOfWhatStoodMayBeNamed() {
+        assertThat(PlanFile.parse(
+                                "plan.json",
+                                plan(
+                                        season(),
+                                        planting(1, SOUND.replace("\"pool\": 1, \"lots\": 1", "\"standing\": 1"))))
+                        .plantingsThroughout())
+                .hasSize(1);
+    }
+
+    /** Of what rests on a value at fault nothing is concluded: nobody knows the beds. */
+    @Test
+    void aFaultOfTheSeasonAsItBeganIsToldAlone() {
+        assertThat(faults(plan(season().replace("\"name\": \"Long\"", "\"name\": 7"), planting(1, SOUND))))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault).startsWith("/throughout/season/beds/0/name"));
+    }
+
+    @Test
+    void whatDoesNotRestOnItIsToldToo() {
+        String began = season().replace("\"name\": \"Long\"", "\"name\": 7")
+                .replace("\"kind\": \"focal\",", "\"kind\": \"foccal\",");
+
+        assertThat(faults(plan(began, planting(1, SOUND.replace("in the bed", "in trays")))))
+                .satisfiesExactlyInAnyOrder(
+                        fault -> assertThat(fault).startsWith("/throughout/season/beds/0/name"),
+                        fault -> assertThat(fault).startsWith("/throughout/season/outlets/0/kind"),
+                        fault -> assertThat(fault).startsWith("/throughout/plantings/0/method"));
     }
 
     @Test
