@@ -38,6 +38,10 @@ class SumsCheckTest {
             "buyIn": 1.6   | "buyIn": 1e6      | /orders/0         | and loses where stems are missing
             "stock": {     | "rotation": {"followOn": 1e6}, "stock": {  | /rotation | what breaking the rotation costs
             "stock": {     | "changes": {"week": 1e6}, "stock": {       | /changes  | what changes of the plan cost
+            "stock": {     | "changes": {"method": 1e6}, "stock": {     | /changes  | what changes of the plan cost
+            "stock": {     | "changes": {"pulled": 1e6}, "stock": {     | /changes  | what changes of the plan cost
+            "stock": {     | "changes": {"leftOut": 1e6}, "stock": {    | /changes  | what changes of the plan cost
+            "stock": {     | "changes": {"putIn": 1e6}, "stock": {      | /changes  | what changes of the plan cost
             "stock": {     | "standing": [{"crop": "dill", "plants": 100000}], "rotation": {"restBroken": 1e7}, "stock": { | /rotation | rotation
             """)
     void moneyBeyondExactSumsIsRefusedAtItsLargestPart(String from, String to, String path, String what)
