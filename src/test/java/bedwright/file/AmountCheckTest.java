@@ -96,7 +96,7 @@ class AmountCheckTest {
     }
 
     @Test
-    void theLastMetreIsOne() {
+    void oneMetreIsSpokenOfAsOne() {
         Season season = Edited.firstBed("\"metres\": 6", "\"metres\": 1").season();
 
         assertThat(faults(season, "\"nets\": [{\"net\": \"Net\", \"metres\": -2}]"))
@@ -106,7 +106,7 @@ class AmountCheckTest {
     }
 
     @Test
-    void theLastCellIsOne() {
+    void oneCellIsSpokenOfAsOne() {
         Season season = Edited.firstBed("\"bench\": 150", "\"bench\": 1").season();
 
         assertThat(faults(season, "\"bench\": -2"))

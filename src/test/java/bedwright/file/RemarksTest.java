@@ -42,6 +42,14 @@ class RemarksTest {
             "kinds": [{"kind": "foliage"}]             | "kinds": [{"kind": "filler"}]                  | /recipes/0/lines/2/kind | No crop gives stems of "foliage"
             {"name": "foliage", "cutting": 40}         | {"name": "foliage"}, {"name": "greens"}        | -                  | -
             "plants": 75,                              | "plants": 750,                                 | /pool/2/plants     | at least 27 m of bed, but the longest bed has 12 m
+            "price": 1.2                               | "price": 0.05                                  | /outlets/0/price   | "Stall, focal" pays 0.05 a stem, no more than cutting one costs (0.05)
+            "price": 1.2                               | "price": 0.0501                                | -                  | -
+            "price": 0.4                               | "price": 0.06                                  | /outlets/1/price   | no more than cutting one costs (0.067)
+            "price": 0.01                              | "price": 0                                     | /crops/2           | "dill" has no "price"
+            "start": "sown", "emergence": 0.7,         | "start": "set", "headStart": 5, "emergence": 0.7, | /crops/2/methods/0 | has a "headStart" or a "check"
+            "emergence": 0.7,                          | "sowFrom": "07-12", "sowTo": "07-12", "emergence": 0.7, | -         | -
+            "emergence": 0.7,                          | "sowFrom": "07-19", "sowTo": "07-19", "emergence": 0.7, | /crops/2/methods/0 | No week of the season starts within
+            "plants": 60,                              | "plants": 240,                                 | -                  | -
             """)
     void whatIsOddIsToldAtItsPlace(String from, String to, String path, String says) throws IOException {
         List<Fault> found = remarks(from, to);
@@ -75,6 +83,52 @@ class RemarksTest {
                         "\"price\": 0.0526",
                         "\"spare\": 0.05,\n      \"promise\": {\"buyIn\": 1.6}",
                         "\"spare\": 0.05"))
+                .isEmpty();
+    }
+
+    /** 40 minutes for 100 stems, of which clearing takes 39 anyway, are 0.0017 a stem at 10 an hour. */
+    @Test
+    void whatClearingWouldTakeIsNoCostOfCutting() throws IOException {
+        String[] poor = {"\"price\": 0.4", "\"price\": 0.002"};
+
+        assertThat(remarks(
+                        poor[0],
+                        poor[1],
+                        "\"name\": \"filler\", \"cutting\": 40",
+                        "\"name\": \"filler\", \"cutting\": 40, \"clearing\": 39"))
+                .isEmpty();
+    }
+
+    /** 0.05 a stem is just what cutting one costs. */
+    @Test
+    void aLineThatJustPaysForItsCuttingIsTold() throws IOException {
+        assertThat(remarks(
+                        "\"price\": 1.3",
+                        "\"price\": 0.05",
+                        "\"spare\": 0.05,\n      \"promise\": {\"buyIn\": 1.6}",
+                        "\"spare\": 0"))
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.path()).isEqualTo("/orders/0"));
+    }
+
+    @Test
+    void anOrderPaysByItsOwnRecipe() throws IOException {
+        assertThat(remarks(
+                        "\"recipes\": [",
+                        "\"recipes\": [{\"name\": \"Gift\", \"lines\": [{\"kind\": \"filler\", \"stems\": 1, \"price\": 0}]},",
+                        "\"spare\": 0.05,\n      \"promise\": {\"buyIn\": 1.6}",
+                        "\"spare\": 0.05"))
+                .extracting(Fault::message)
+                .containsExactly("Nobody orders the recipe \"Gift\".");
+    }
+
+    @Test
+    void aPriceOfOneOfItsMethodsIsAPriceOfTheCrop() throws IOException {
+        assertThat(remarks(
+                        "\"price\": 0.01",
+                        "\"price\": 0",
+                        "\"emergence\": 0.7,",
+                        "\"price\": 0.2, \"emergence\": 0.7,"))
                 .isEmpty();
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files of strategies: what they say, and what is refused in them. */
 class StrategiesFileTest {
@@ -67,6 +68,9 @@ class StrategiesFileTest {
                         + "|/strategies/1/outlets/0/amount|only whole bouquets",
                 "`, \"windbreaks\": [{\"name\": \"Board fence\", \"from\": {\"x\": 0, \"y\": 0}, \"to\": {\"x\": 9, \"y\": 9},"
                         + " \"height\": 2, \"density\": \"solid\"}]`|/strategies/1/windbreaks/0/name|\"Board fence\" already",
+                "`, \"only\": [{\"crops\": [\"dil\"]}]`|/strategies/1/only/0/crops/0|Did you mean \"dill\"",
+                "`, \"ruleOfThumb\": true, \"planned\": 4`|/strategies/1/planned|\"planned\" contradicts",
+                "`, \"ruleOfThumb\": true, \"doubt\": false`|/strategies/1/doubt|\"doubt\" contradicts",
             })
     void whatIsWrongIsRefusedAtItsPlace(String changes, String path, String says) {
         List<Fault> faults = faults(FIRST, file(changes));
@@ -77,6 +81,27 @@ class StrategiesFileTest {
             assertThat(fault.line()).isEqualTo(3);
             assertThat(fault.column()).isPositive();
         });
+    }
+
+    /** A crop that may be grown in no way is left out; that is what was said. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                ", \"only\": [{\"start\": \"tray\"}], \"barred\": [{\"crops\": [\"sunflower, branching\"]}]",
+                ", \"only\": [{\"crops\": [\"dill\", \"sunflower, once-cut\"], \"start\": \"tray\"}]",
+                ", \"ruleOfThumb\": true"
+            })
+    void whatContradictsNothingIsAllowed(String changes) {
+        assertThat(StrategiesFile.parse("s.json", file(changes).getBytes(UTF_8), FIRST)
+                        .strategies())
+                .hasSize(2);
+    }
+
+    @Test
+    void whereANameIsMistypedNoMoreIsConcluded() {
+        assertThat(faults(FIRST, file(", \"only\": [{\"crops\": [\"dil\"]}], \"barred\": [{}]")))
+                .extracting(Fault::path)
+                .containsExactly("/strategies/1/only/0/crops/0");
     }
 
     @Test
@@ -109,12 +134,42 @@ class StrategiesFileTest {
     }
 
     @Test
+    void aCropThatStandsAlreadyCanBeLeftOutOfThePoolWhole() {
+        assertThat(StrategiesFile.parse(
+                                "s.json",
+                                file(", \"barred\": [{\"crops\": [\"bachelor's button\"]}]")
+                                        .getBytes(UTF_8),
+                                FARM)
+                        .strategies())
+                .hasSize(2);
+    }
+
+    @Test
     void aSeasonThatGivesItsPossibleSeasonsLetsNoneBeDrawn() {
         Season given = SeasonFile.read(Path.of("problems/farmers-problem.json"));
 
         assertThat(faults(given, file(", \"planned\": 16")))
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.path()).isEqualTo("/strategies/1/planned"));
+    }
+
+    @Test
+    void norCanItsDoubtBeChanged() {
+        Season given = SeasonFile.read(Path.of("problems/farmers-problem.json"));
+
+        assertThat(faults(given, file(", \"doubt\": false"))).singleElement().satisfies(fault -> {
+            assertThat(fault.path()).isEqualTo("/strategies/1/doubt");
+            assertThat(fault.message()).contains("Leave \"doubt\" out");
+        });
+    }
+
+    @Test
+    void theNormalSeasonAloneCanBePlannedOnInstead() {
+        Season given = SeasonFile.read(Path.of("problems/farmers-problem.json"));
+
+        assertThat(StrategiesFile.parse("s.json", file(", \"planned\": 1").getBytes(UTF_8), given)
+                        .strategies())
+                .hasSize(2);
     }
 
     @Test
