@@ -219,10 +219,20 @@ class FaultySeasonsTest {
                 file(
                         "book-unknown-method-group",
                         at("›\"balloon\"", "/crops/0/methods/0/book", "\"dill\"", "\"sown, netted\"")),
-                file("book-unknown-key", at("›\"hieght\"", "/crops/0/hieght", "Did you mean \"height\"?")),
+                file(
+                        "book-unknown-key",
+                        at(
+                                "›\"hieght\"",
+                                "/crops/0/hieght",
+                                "in entry 1 of \"crops\" (\"dill\")",
+                                "Did you mean \"height\"?")),
                 file(
                         "book-unknown-key-of-method",
-                        at("›\"stms\"", "/crops/0/methods/0/stms", "Did you mean \"stems\"?")),
+                        at(
+                                "›\"stms\"",
+                                "/crops/0/methods/0/stms",
+                                "in entry 1 of \"methods\" (\"sown\")",
+                                "Did you mean \"stems\"?")),
                 file("book-unknown-key-of-clock", at("›\"frstCut\"", "/crops/0/clock/frstCut", "\"firstCut\"")),
                 file("book-wrong-type", at("›\"tall\"", "/crops/0/height", "needs a number", "the text \"tall\"")),
                 file("book-out-of-range", at("›1.5 }", "/crops/0/methods/0/saleable", "between 0 and 1")),

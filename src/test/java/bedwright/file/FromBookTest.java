@@ -1,5 +1,6 @@
 package bedwright.file;
 
+import static bedwright.file.Expected.at;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
@@ -8,6 +9,7 @@ import bedwright.season.Family;
 import bedwright.season.Method;
 import bedwright.season.Origin;
 import bedwright.season.Season;
+import bedwright.season.Sureness;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
@@ -115,6 +117,110 @@ class FromBookTest {
                 "\"book\": \"zinnia\", \"appeal\": {\"slugs\": 0.7}, \"jobs\": {\"weed\": {\"minutes\": 3}},");
 
         assertThat(season.crops().getFirst().appeal()).containsExactly(Map.entry("slugs", 0.7));
+    }
+
+    private static Edited edited(String... replaced) {
+        return new Edited(new String(Resources.bytes("book/own.json"), StandardCharsets.UTF_8)).with(replaced);
+    }
+
+    /** Its other values are checked as those of the crop that was probably meant. */
+    @Test
+    void ofACropMistypedTheNameAloneIsTold() {
+        edited("\"book\": \"zinnia\"", "\"book\": \"zinia\"")
+                .isToldOf(at("›\"zinia\"", "/crops/0/book", "Did you mean \"zinnia\"?"));
+    }
+
+    @Test
+    void kindsOfOnesOwnStandInPlaceOfTheBooks() {
+        Season season = edited(
+                        "{ \"book\": \"dill\" }",
+                        "{ \"book\": \"dill\" }, { \"book\": \"larkspur\", \"kinds\": [ { \"kind\": \"focal\" } ] }")
+                .season();
+
+        assertThat(season.crops().getLast().kinds()).containsExactly(new Crop.KindShare("focal", 1));
+    }
+
+    @Test
+    void rolesAtFaultAreToldAlone() {
+        String text = edited().text();
+        String roles = text.substring(text.indexOf("\"roles\""), text.indexOf("\"crops\""));
+
+        edited(roles, "\"roles\": 7, ").isToldOf(at("\"roles\": ›7", "/roles", "a list"));
+    }
+
+    @Test
+    void whereARoleIsMissingThoseThatThereAreAreTold() {
+        edited(
+                        "\"cutting\": 30 }",
+                        "\"cutting\": 30, \"kinds\": [ { \"name\": \"warm\" } ] }",
+                        "{ \"book\": \"dill\" }",
+                        "{ \"book\": \"dill\" }, { \"book\": \"larkspur\" }")
+                .isToldOf(at("›\"larkspur\"", "/crops/2/kinds", "roles are \"focal\" and \"filler\". Add that role"));
+    }
+
+    /** All three ways of growing dahlias in the book are netted. */
+    @Test
+    void whereAllMethodsNeedANetItIsMissed() {
+        assertThat(edited("{ \"book\": \"dill\" }", "{ \"book\": \"dill\" }, { \"book\": \"dahlia\" }")
+                        .faults())
+                .extracting(Fault::path)
+                .containsExactly("/crops/2/methods/0/net", "/crops/2/methods/1/net", "/crops/2/methods/2/net");
+    }
+
+    /** What a pinched sunflower gives is less sure, but pinched ones are netted in the book, and here is no net. */
+    @Test
+    void aCropIsAsSureOfItsStemsAsTheMethodsThatAreLeft() {
+        Season season = edited(
+                        "{ \"book\": \"dill\" }", "{ \"book\": \"dill\" }, { \"book\": \"sunflower, once-cut\" }")
+                .season();
+
+        assertThat(season.crops().getLast().sureness("stems")).isEqualTo(Sureness.SURE);
+    }
+
+    @Test
+    void aMethodOfOnesOwnStandsBesideTheBooks() {
+        Season season = edited(
+                        "\"sown\",",
+                        "\"sown\", { \"name\": \"broadcast\", \"start\": \"sown\", \"rows\": 9, \"spacing\": 0.1,"
+                                + " \"cutDays\": 20, \"stems\": 3 },")
+                .season();
+
+        assertThat(season.crops().getFirst().methods())
+                .extracting(Method::name)
+                .containsExactly("sown", "broadcast", "tray");
+    }
+
+    @Test
+    void aMethodThatIsNeitherANameNorAGroupIsTold() {
+        edited("\"sown\",", "7,").isToldOf(at("›7,", "/crops/0/methods/0", "a group of keys", "the number 7"));
+    }
+
+    @Test
+    void whatAMethodSaysOtherwiseIsOnesOwn() {
+        Crop zinnia = edited("\"sown\",", "{ \"book\": \"sown\", \"emergence\": 0.5 },")
+                .season()
+                .crops()
+                .getFirst();
+
+        assertThat(origin(method(zinnia, "sown"), "emergence")).isEqualTo(Origin.OWN);
+        assertThat(origin(method(zinnia, "tray"), "stems"))
+                .as("said of the crop")
+                .isEqualTo(Origin.OWN);
+    }
+
+    private static Origin origin(Method method, String key) {
+        return Objects.requireNonNull(method.figures().get(key)).from();
+    }
+
+    @Test
+    void ofAFileThatBreaksOffWithinItsMethodsNoMoreIsTold() {
+        String text = edited().text();
+        Edited cut = new Edited(text.substring(0, text.indexOf("\"sown\",")));
+
+        assertThat(cut.faults())
+                .extracting(Fault::message)
+                .singleElement()
+                .satisfies(message -> assertThat(message).contains("ends here"));
     }
 
     @Test
