@@ -125,6 +125,13 @@ class FaultyTablesTest {
                         4,
                         "name",
                         "Did you mean \"zinnia\"?"),
+                at(
+                        "a crop without its name",
+                        edit -> edit.set("Crops", 4, "name", Cell.EMPTY),
+                        "Crops",
+                        4,
+                        "name",
+                        "must name what the row speaks of"),
                 inLast("a crop with two rows", edit -> edit.repeatRow("Crops", "zinnia"), "Crops", "name", "two rows"),
                 cell("a cut after no warmth", "Crops", "zinnia", "clock first cut (°C·d)", Cell.of(0), "must be"),
                 cell("a convention unknown", "Crops", "zinnia", "clock convention", Cell.of("sin"), "\"sine\""),
@@ -225,6 +232,25 @@ class FaultyTablesTest {
                         "promise must",
                         Cell.of(0),
                         "must be between 1 and 1000"),
+                cell("an outlet without a kind", "Outlets", first, "kind", Cell.EMPTY, "Write a text."),
+                cell("neither promised nor not", "Outlets", first, "promise", Cell.of("perhaps"), "Write yes or no"),
+                new Edit(
+                        "not promised, but with a weight",
+                        edit -> {
+                            edit.set("Outlets", first, "promise", Cell.of("no"));
+                            edit.set("Outlets", first, "promise must", Cell.of(5));
+                        },
+                        "Outlets",
+                        edit -> edit.row("Outlets", first),
+                        edit -> edit.column("Outlets", "promise"),
+                        "Here stands no, but columns of it are filled"),
+                new Edit(
+                        "more money than can be counted",
+                        edit -> edit.set("Outlets", first, "price", Cell.of(100_000_000)),
+                        "Outlets",
+                        edit -> edit.row("Outlets", first),
+                        edit -> edit.column("Outlets", "name"),
+                        "can be counted exactly"),
                 inLast(
                         "an outlet without weeks",
                         edit -> edit.addRow("Outlets", "name", "New stall", "kind", "focal", "price", 1.0),
@@ -296,6 +322,45 @@ class FaultyTablesTest {
         assertThat(faulty.faults())
                 .extracting(fault -> fault.sheet() + " " + fault.row())
                 .containsExactly("Beds 2", "Beds 3", "Outlet weeks 3");
+    }
+
+    /** Of the third row what is no number is found before of the second what is out of range. */
+    @Test
+    void whatIsFoundLaterIsToldInItsPlaceToo() {
+        List<Grid> grids = TableEdit.edited(FARM, edit -> {
+            edit.set("Beds", 3, "length (m)", Cell.of("long"));
+            edit.set("Beds", 2, "length (m)", Cell.of(0));
+        });
+
+        FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
+
+        assertThat(faulty.faults()).extracting(TableFault::row).containsExactly(2, 3);
+    }
+
+    @Test
+    void whereTheOutletsHaveNoTableTheirWeeksAreMissedInTheirOwn() {
+        String first = FARM.outlets().getFirst().name();
+        List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeRows("Outlet weeks", "outlet", first));
+        grids.removeIf(grid -> !grid.name().equals("Outlet weeks"));
+
+        FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
+
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.sheet() + " " + fault.row()).isEqualTo("Outlet weeks 1");
+            assertThat(fault.message()).contains(first, "no row in the table \"Outlet weeks\"");
+        });
+    }
+
+    @Test
+    void aColumnThatIsMissedIsNamedByItsKey() {
+        List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeColumn("Beds history", "family"));
+
+        FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
+
+        assertThat(faulty.faults()).allSatisfy(fault -> {
+            assertThat(fault.sheet()).isEqualTo("Beds history");
+            assertThat(fault.message()).contains("the key \"family\" is missing");
+        });
     }
 
     /** A remark of the grower's own beside the table would be lost: it is told. An empty column is nobody's. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bedwright.problems.Planned;
 import bedwright.season.BedBlock;
+import bedwright.season.Promise;
 import bedwright.season.Season;
 import bedwright.season.Standing;
 import bedwright.season.Units;
@@ -116,6 +117,31 @@ class SeasonTablesTest {
 
         assertThat(SeasonTables.read(FARM, some)).isEqualTo(FARM);
         assertThat(SeasonTables.read(FARM, List.of())).isEqualTo(FARM);
+    }
+
+    /** What a promise says stays where only whether there is one has a column. */
+    @Test
+    void aPromiseWithoutItsColumnsStaysAsItWas() {
+        Season season = Edited.firstBed("\"price\": 1.2,", "\"price\": 1.2, \"promise\": {\"shortage\": 2},")
+                .season();
+        List<Grid> grids = TableEdit.edited(season, edit -> {
+            edit.removeColumn("Outlets", "promise must");
+            edit.removeColumn("Outlets", "promise buy in");
+            edit.removeColumn("Outlets", "promise shortage");
+        });
+
+        assertThat(SeasonTables.read(season, grids).outlets().getFirst().promise())
+                .isEqualTo(new Promise(null, null, 2.0));
+    }
+
+    /** Times in which beds are taken have no name by which they are known: each is what its row says. */
+    @Test
+    void aRowWithoutANameSaysAllOfWhatItIs() {
+        List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeColumn("Beds taken", "bed"));
+
+        assertThat(SeasonTables.read(FARM, grids).beds().stream().flatMap(block -> block.taken().stream()))
+                .isNotEmpty()
+                .allSatisfy(taken -> assertThat(taken.bed()).isNull());
     }
 
     @Test
