@@ -36,7 +36,7 @@ final class Binder {
         return faults;
     }
 
-    /** Paths of values that are made up because of a fault. */
+    /** Paths of values that are made up because of a fault; not asked for of a file that breaks off. */
     Set<String> doubtful() {
         return doubtful;
     }
@@ -112,7 +112,7 @@ final class Binder {
 
     private @Nullable Object leftOut(Node.Group group, Layout.Part part, String path, String label, boolean mistyped) {
         String here = Pointer.to(path, part.key());
-        if (mistyped || group.cut()) {
+        if (mistyped) {
             doubtful.add(here);
         }
         if (!part.mustBeGiven()) {
@@ -241,8 +241,6 @@ final class Binder {
                     asked,
                     asked.label() + " has " + (count == 0 ? "none" : Words.count(count, "entry", "entries"))
                             + ", but it needs " + needed + asked.meaning() + ".");
-        } else if (cut) {
-            doubtful.add(asked.path());
         }
     }
 
