@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class BinderTest {
     private static final String START = "\"start\": \"sown\",";
 
-    /** Nothing else is known to be wrong: shares of emergence that are made up ask for no room of their own. */
+    /** What is sown in trays is its plants over this share: a share made up asks for no more cells than can be counted. */
     @Test
     void anEmergenceAtFaultIsToldAlone() {
         Edited.page(START, "\"start\": \"tray\", \"trayWeeks\": 4,", "\"emergence\": 0.85", "\"emergence\": \"good\"")
