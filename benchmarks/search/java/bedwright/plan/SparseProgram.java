@@ -108,10 +108,7 @@ final class SparseProgram {
         if (solver == null) {
             throw new IllegalArgumentException("OR-Tools has no solver named " + solverName);
         }
-        if (!settings.isEmpty()) {
-            // What it answers means nothing: that of HiGHS says no, and takes them.
-            var unused = solver.setSolverSpecificParametersAsString(settings);
-        }
+        tell(solver, settings);
         double endless = MPSolver.infinity();
         MPVariable[] price = new MPVariable[rows];
         solver.objective().setMinimization();
@@ -201,11 +198,9 @@ final class SparseProgram {
         }
         MPVariable[] column = primal(solver, wanted.isWhole() ? whole : new boolean[columns]);
         solver.setTimeLimit(Math.round(1000 * wanted.seconds()));
-        // Some solvers can't be told, and answer so; the report names the threads that were asked for.
+        // Some solvers can't be told, and answer so.
         var unused = solver.setNumThreads(wanted.threads());
-        if (!wanted.settings().isEmpty()) {
-            var alsoUnused = solver.setSolverSpecificParametersAsString(wanted.settings());
-        }
+        tell(solver, wanted.settings());
         try {
             MPSolver.ResultStatus status = solver.solve();
             if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
@@ -219,6 +214,13 @@ final class SparseProgram {
             return Optional.of(new Values(values, objective, bound, status == MPSolver.ResultStatus.OPTIMAL));
         } finally {
             solver.delete();
+        }
+    }
+
+    private static void tell(MPSolver solver, String settings) {
+        if (!settings.isEmpty()) {
+            // What it answers means nothing: that of HiGHS says no, and takes them.
+            var unused = solver.setSolverSpecificParametersAsString(settings);
         }
     }
 

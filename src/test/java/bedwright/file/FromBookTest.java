@@ -209,7 +209,8 @@ class FromBookTest {
     }
 
     private static Origin origin(Method method, String key) {
-        return Objects.requireNonNull(method.figures().get(key)).from();
+        return Objects.requireNonNull(
+                Objects.requireNonNull(method.figures().get(key)).from());
     }
 
     @Test
