@@ -212,6 +212,16 @@ class FaultyWeatherTest {
     }
 
     @Test
+    void wholeDegreesInMonthsOfTenthsAreTold() {
+        String text = InventedStation.dly(DAYS.stream()
+                .map(day -> new InventedStation.Day(
+                        day.date(), Math.floorDiv(day.min(), 10), Math.floorDiv(day.max(), 10), day.gust(), day.from()))
+                .toList());
+
+        assertOne(text, 1, "Read in tenths of a degree Celsius", "whole degrees", "turn them into tenths");
+    }
+
+    @Test
     void aYearMissingInTheMiddleIsToldWhereItGoesOn() {
         StringBuilder text = new StringBuilder(HEADING);
         DAYS.stream()
@@ -267,6 +277,107 @@ class FaultyWeatherTest {
                 lines + 1,
                 "XX000000002",
                 "keep the lines of one");
+    }
+
+    @Test
+    void columnsWithoutUnitOrDateAreToldBeforeTheLinesBelow() {
+        FaultyFile faulty = faults("temp_min,temp_max\n10,cold\n");
+
+        assertThat(faulty.faults().stream().map(Fault::line)).containsExactly(1, 1);
+    }
+
+    @Test
+    void aSecondColumnForTheSameIsToldInPlaceOfWhatStandsInIt() {
+        FaultyFile faulty = faults("date,min (°C),low (°C),max (°C)\n2020-07-01,10,cold,20\n");
+
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.place()).isEqualTo(new Place(1, 15));
+            assertThat(fault.message()).contains("another column for the minimum before \"low (°C)\"", "Take one away");
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'date,min (°C)', '\"max\"'",
+        "'min (°C),max (°C)', '\"date\"'",
+        "'date,rain', '\"min\" and \"max\"'"
+    })
+    void onlyTheColumnsThatAreLackingAreNamed(String heading, String lacking) {
+        assertOne(heading + "\n1,2\n", 1, "It lacks " + lacking + ".");
+    }
+
+    /** Nobody knows whether it is a decimal comma or one between thousands. */
+    @Test
+    void aNumberWithACommaBetweenCommasIsTold() {
+        assertOne("date,min (°C),max (°C)\n2020-07-01,\"10,5\",20\n", 2, "\"10,5\" is no number");
+    }
+
+    @Test
+    void aLineThatIsNoMonthOfAStationIsTold() {
+        String text = changed(InventedStation.dly(DAYS), 4, line -> "and so on");
+
+        assertOne(text, 4, "no month of a station", "cut or joined here");
+    }
+
+    @Test
+    void aMonthIsToldAtTheColumnWhereItIsCutOrGoesOnTooLong() {
+        String text = InventedStation.dly(DAYS);
+
+        assertThat(faults(changed(text, 7, line -> line.substring(0, 143))).faults().getFirst().column())
+                .isEqualTo(144);
+        assertThat(faults(changed(text, 6, line -> line + line)).faults().getFirst().column())
+                .isEqualTo(270);
+    }
+
+    /** Values begin in column 22 and take eight columns with their flags. */
+    @ParameterizedTest
+    @CsvSource({"x", "9999"})
+    void aValueOfAMonthIsToldAtItsColumn(String value) {
+        String wide = " ".repeat(5 - value.length()) + value;
+        String text = changed(
+                InventedStation.dly(DAYS), 1, line -> line.substring(0, 29) + wide + line.substring(34));
+
+        assertThat(faults(text).faults()).extracting(Fault::place).containsExactly(new Place(1, 30));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1649, 2201})
+    void aYearThatCanNotBeMeantIsTold(int year) {
+        FaultyFile faulty = faults("date,min (°C),max (°C)\n" + year + "-07-01,10,20\n");
+
+        assertThat(faulty.faults()).isNotEmpty().allSatisfy(fault -> {
+            assertThat(fault.line()).isEqualTo(2);
+            assertThat(fault.message()).contains("The year " + year + " can't be meant", "Mend the date");
+        });
+    }
+
+    @Test
+    void aDayOutOfOrderIsToldAndNotWhatStandsInIt() {
+        assertOne(
+                HEADING + "2020-07-02,10,20,5\n2020-07-01,10,99,5\n",
+                3,
+                "2020-07-01 comes after 2020-07-02");
+    }
+
+    /** 64 MB are more than the records of any station. */
+    @Test
+    void aFileThatIsTooLargeIsTold() {
+        FaultyFile faulty = faults(new byte[64 * 1024 * 1024 + 1]);
+
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> assertThat(fault.message())
+                .contains("The file has 64 MB or more; more than 64 MB is not read", "one station"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2010, -1", "-1, 1999", "2010, 2012"})
+    void aFileWithoutTheYearsAskedForIsTold(int from, int to) {
+        byte[] bytes = InventedStation.byStation(DAYS).getBytes(UTF_8);
+
+        assertThatExceptionOfType(FaultyFile.class)
+                .isThrownBy(() -> WeatherFile.parse("station", bytes, from, to))
+                .satisfies(e -> assertThat(e.faults())
+                        .extracting(Fault::message)
+                        .containsExactly("The file holds no day of weather of the years asked for."));
     }
 
     @Test

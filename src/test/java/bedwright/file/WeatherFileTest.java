@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import bedwright.weather.InventedStation;
 import bedwright.weather.StationRecord;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,6 +134,80 @@ class WeatherFileTest {
                 + month("TMIN", "  300   ").stripTrailing();
 
         assertThat(read(line).max()[0]).isEqualTo(56.7);
+    }
+
+    @Test
+    void aMonthThatIsCutOffBehindTheLastMeasurementFlagIsRead() {
+        String[] warm = new String[31];
+        Arrays.fill(warm, "  300   ");
+        warm[30] = "  310B  ";
+        String max = month("TMAX", warm).stripTrailing();
+        assertThat(max).endsWith("  310B");
+
+        assertThat(read(max + "\n" + month("TMIN", "  200   ")).max()[30]).isEqualTo(31.0);
+    }
+
+    @Test
+    void blankLinesAmongMonthsArePassedOver() {
+        String text = month("TMAX", "  567   ") + "\n   \n" + month("TMIN", "  300   ");
+
+        assertThat(read(text).daysWithTemperatures()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'date\tmin_c\tmax_c', '2020-07-01\t10\t20'",
+        "'\tdate\tmin_c\tmax_c', '1\t2020-07-01\t10\t20'",
+        "';date;min_c;max_c', '1;2020-07-01;10;20'",
+        "'date\tmin; c\tmax c', '2020-07-01\t10\t20'",
+        "'date,min_c,max_c', '2020-07-01T06:00,10,20'",
+        "'date,min_c,max_c', '2020-07-01 06:00,10,20'",
+        "'date,min_c,max_c', '20200701,10,20'",
+        "'date,day,min_c,max_c', '2020-07-01,183,10,20'"
+    })
+    void aTableMayBeSetOutInManyWays(String heading, String line) {
+        StationRecord record = read(heading + "\n" + line);
+
+        assertThat(record.first()).isEqualTo(LocalDate.of(2020, 7, 1));
+        assertThat(record.mean(0)).isEqualTo(15);
+    }
+
+    @Test
+    void onlyTheYearsAskedForAreReadFromATable() {
+        byte[] bytes = "date,min_c,max_c\n2001-12-31,1,2\n2002-01-01,3,4\n2003-01-01,5,6\n".getBytes(UTF_8);
+        StationRecord record = WeatherFile.parse("station", bytes, 2002, 2002);
+
+        assertThat(record.max()).containsExactly(4);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-90,60,115,360", "60,60,0,0", "-90,-90,0,0"})
+    void whatWasNearlyMeasuredSomewhereIsRead(String extreme) {
+        StationRecord record = read("date,min_c,max_c,gust_ms,direction\n2020-07-01," + extreme);
+
+        assertThat(record.hasTemperatures(0)).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1650, 2200})
+    void yearsFrom1650To2200AreRead(int year) {
+        assertThat(read("date,min_c,max_c\n" + year + "-07-01,10,20").first().getYear())
+                .isEqualTo(year);
+    }
+
+    @Test
+    void aDayWithoutAGustHasNoDirectionEither() {
+        StationRecord record = read(
+                "date,min_c,max_c,gust_ms,direction\n2020-07-01,10,20,5,0\n2020-07-02,10,20,,90\n2020-07-03,10,20,5,0");
+
+        assertThat(record.from()).containsExactly(0, Double.NaN, 0);
+    }
+
+    /** As many gusts as means: it is the gusts that lay flowers flat. */
+    @Test
+    void gustsAreTakenBeforeAsManyMeanWinds() {
+        assertThat(read("date,min_c,max_c,gust_ms,wind_ms\n2020-07-01,10,20,9,4").kind())
+                .isEqualTo(StationRecord.Wind.GUST);
     }
 
     @ParameterizedTest
