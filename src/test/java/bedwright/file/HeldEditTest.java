@@ -96,8 +96,15 @@ class HeldEditTest {
     }
 
     @Test
+    void anIndentOfBlanksIsTakenUp() {
+        assertThat(edited(page(), ONE, TWO)).contains(",\n  \"held\": [\n    { \"crop\"", " },\n    { ", " }\n  ]\n}");
+    }
+
+    @Test
     void aFileOnOneLineStaysOnOneLine() {
-        assertThat(edited(page().replaceAll("\\n\\s*", " "), ONE, TWO)).doesNotContain("\n");
+        assertThat(edited(page().replaceAll("\\n\\s*", " "), ONE, TWO))
+                .doesNotContain("\n")
+                .contains(", \"held\": [{ \"crop\"", " }, { ", " }] }");
     }
 
     @ParameterizedTest

@@ -1,15 +1,11 @@
 package bedwright.file;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import bedwright.season.Crop;
 import bedwright.season.Job;
 import bedwright.season.Season;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,16 +17,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a lot may take at the most, against sums done by hand. */
 class LotSizeTest {
     private static final Offset<Double> CLOSE = within(1e-9);
-
-    /** A small season, some pieces of it replaced. */
-    private static Season season(String... replaced) throws IOException {
-        String text = Files.readString(Path.of("problems/first-bed.json"));
-        for (int i = 0; i < replaced.length; i += 2) {
-            assertThat(text).contains(replaced[i]);
-            text = text.replace(replaced[i], replaced[i + 1]);
-        }
-        return SeasonFile.parse("season", text.getBytes(UTF_8));
-    }
 
     /** A lot of a crop that is grown by one of its methods only. */
     private static LotSize size(Season season, String name, String method, int plants) {
@@ -48,8 +34,8 @@ class LotSizeTest {
 
     /** 15 plants in two rows 0.4 m apart; of each 8 stems, of which 0.8 can be sold. */
     @Test
-    void bedNetAndStemsAreThoseOfItsPlants() throws IOException {
-        Season season = season("\"net\": {\"net\": \"Net\"}", "\"net\": {\"net\": \"Net\", \"layers\": 2}");
+    void bedNetAndStemsAreThoseOfItsPlants() {
+        Season season = FirstBed.season("\"net\": {\"net\": \"Net\"}", "\"net\": {\"net\": \"Net\", \"layers\": 2}");
 
         LotSize size = size(season, "sunflower, branching", "sown, pinched, netted", 15);
 
@@ -61,19 +47,19 @@ class LotSizeTest {
 
     /** 45 plants of 9 in 10 cells: 50 cells. */
     @Test
-    void traysHaveACellForEachPlantThatDoesNotComeUpToo() throws IOException {
-        LotSize size = size(season(), "sunflower, branching", "tray, pinched, netted", 45);
+    void traysHaveACellForEachPlantThatDoesNotComeUpToo() {
+        LotSize size = size(FirstBed.season(), "sunflower, branching", "tray, pinched, netted", 45);
 
         assertThat(size.cells()).isEqualTo(50, CLOSE);
     }
 
     /** 36 plugs at 0.35 of the crop, or at 0.5 of the method. */
     @Test
-    void seedAndPlantsCostWhatTheMethodSaysOrElseTheCrop() throws IOException {
-        assertThat(size(season(), "basil for foliage", "bought plugs, pinched", 36).money())
+    void seedAndPlantsCostWhatTheMethodSaysOrElseTheCrop() {
+        assertThat(size(FirstBed.season(), "basil for foliage", "bought plugs, pinched", 36).money())
                 .isEqualTo(12.6, CLOSE);
         assertThat(size(
-                                season("\"start\": \"plugs\"", "\"start\": \"plugs\", \"price\": 0.5"),
+                                FirstBed.season("\"start\": \"plugs\"", "\"start\": \"plugs\", \"price\": 0.5"),
                                 "basil for foliage",
                                 "bought plugs, pinched",
                                 36)
@@ -84,8 +70,8 @@ class LotSizeTest {
     /** 15 seeds at 0.1, and 3 m in two layers at 0.2 of wear, or 1.5 where all has to be bought besides. */
     @ParameterizedTest
     @CsvSource({"'', 2.7", "'\"buy\": 1.3, ', 10.5"})
-    void aNetCostsItsWearAndWhatHasToBeBought(String buy, double money) throws IOException {
-        Season season = season(
+    void aNetCostsItsWearAndWhatHasToBeBought(String buy, double money) {
+        Season season = FirstBed.season(
                 "\"net\": {\"net\": \"Net\"}",
                 "\"net\": {\"net\": \"Net\", \"layers\": 2}",
                 "\"metres\": 6,",
@@ -100,8 +86,8 @@ class LotSizeTest {
     /** 50 dill in five rows 0.18 m apart take 1.8 m, and their seed 0.5. */
     @ParameterizedTest
     @CsvSource({"'', '', 0.5", "'\"cover\": {}, ', '', 0.95", "'\"cover\": {}, ', '\"buy\": 0.75, ', 2.3"})
-    void aCoverCostsItsWearAndWhatHasToBeBought(String use, String buy, double money) throws IOException {
-        Season season = season(
+    void aCoverCostsItsWearAndWhatHasToBeBought(String use, String buy, double money) {
+        Season season = FirstBed.season(
                 "\"seedsAPlace\": 2,",
                 "\"seedsAPlace\": 2, " + use,
                 "\"bench\": 150,",
@@ -113,8 +99,8 @@ class LotSizeTest {
     /** 45 sunflowers raised in 50 cells: seed of 0.08 a cell, and cells that may have to be bought at 0.3. */
     @ParameterizedTest
     @CsvSource({"tray, '', 4", "tray, ', \"buy\": 0.3', 19", "sown, ', \"buy\": 0.3', 3.6"})
-    void traysCostWhatHasToBeBought(String method, String buy, double money) throws IOException {
-        Season season = season("\"bench\": 150,", "\"bench\": 150, \"trays\": {\"cells\": 100" + buy + "},");
+    void traysCostWhatHasToBeBought(String method, String buy, double money) {
+        Season season = FirstBed.season("\"bench\": 150,", "\"bench\": 150, \"trays\": {\"cells\": 100" + buy + "},");
 
         assertThat(size(season, "sunflower, once-cut", method, 45).money()).isEqualTo(money, CLOSE);
     }
@@ -139,14 +125,13 @@ class LotSizeTest {
         "cover-on, tray, 90, 0",
         "weed, tray, 90, 444"
     })
-    void hoursAreThoseOfEachJobAsOftenAsItIsDone(String job, String start, int plants, double minutes)
-            throws IOException {
+    void hoursAreThoseOfEachJobAsOftenAsItIsDone(String job, String start, int plants, double minutes)  {
         String jobs = Arrays.stream(Job.values())
                 .map(Words::word)
                 .map(word -> "\"" + word + "\": "
                         + (word.equals(job) ? "{\"setUp\": 6, \"minutes\": 12}" : "{\"setUp\": 0, \"minutes\": 0}"))
                 .collect(Collectors.joining(", ", "\"jobs\": {", "}, "));
-        Season season = season(
+        Season season = FirstBed.season(
                 "\"ownRate\": 10,",
                 jobs + "\"ownRate\": 10,",
                 "\"net\": {\"net\": \"Net\"}",
@@ -162,19 +147,19 @@ class LotSizeTest {
     }
 
     @Test
-    void whatIsNotPinchedTakesNoHoursForIt() throws IOException {
+    void whatIsNotPinchedTakesNoHoursForIt() {
         String own = "\"jobs\": {\"pinch\": {\"setUp\": 1000, \"minutes\": 1}}, ";
         List<Double> hours = List.of(
-                size(season(), "dill", "sown", 50).hours(),
-                size(season("\"ownRate\": 10,", own + "\"ownRate\": 10,"), "dill", "sown", 50).hours());
+                size(FirstBed.season(), "dill", "sown", 50).hours(),
+                size(FirstBed.season("\"ownRate\": 10,", own + "\"ownRate\": 10,"), "dill", "sown", 50).hours());
 
         assertThat(hours.get(1)).isEqualTo(hours.get(0));
     }
 
     /** Sown, 45 take less money than raised in 50 cells at 0.08; raised they are weeded less often. */
     @Test
-    void ofSeveralMethodsTheDearestCountsInEach() throws IOException {
-        Season season = season();
+    void ofSeveralMethodsTheDearestCountsInEach() {
+        Season season = FirstBed.season();
         LotSize sown = size(season, "sunflower, once-cut", "sown", 45);
         LotSize tray = size(season, "sunflower, once-cut", "tray", 45);
 

@@ -55,6 +55,17 @@ class SeasonDifferencesTest {
         assertThat(SeasonDifferences.of(season(TEXT), more)).containsExactly("beds \"Short\": only in the plan");
     }
 
+    private static final String RECIPE =
+            "\"recipes\": [ { \"name\": \"posy\", \"lines\": [ { \"kind\": \"focal\", \"stems\": 3, \"price\": 1 } ] } ], \"pool\": [";
+
+    @Test
+    void aListThatOnlyOneOfThemHasIsToldByItsEntries() {
+        Season more = season(changed("\"pool\": [", RECIPE));
+
+        assertThat(SeasonDifferences.of(more, season(TEXT))).containsExactly("recipes \"posy\": only in the season file");
+        assertThat(SeasonDifferences.of(season(TEXT), more)).containsExactly("recipes \"posy\": only in the plan");
+    }
+
     @Test
     void entriesInAnotherOrderAreToldAsSuch() {
         String beds = "\"length\": 30 }, { \"name\": \"Short\", \"length\": 5 }";
