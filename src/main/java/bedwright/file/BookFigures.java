@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The figures of a crop of the book, one by one. */
@@ -92,11 +93,11 @@ public final class BookFigures {
         Crop crop = with(entry.crop(), ofCrop, ofMethods);
         Set<String> keys = of(crop).stream().map(Given::key).collect(Collectors.toSet());
         ofCrop.keySet().retainAll(keys);
-        List<Figure> stems = ofMethods.values().stream()
-                .filter(figures -> figures.containsKey("stems"))
-                .map(figures -> figures.get("stems"))
+        List<Figure> stems = crop.methods().stream()
+                .flatMap(method -> Stream.ofNullable(method.figures().get("stems")))
                 .toList();
-        if (!ofCrop.containsKey("stems") && !stems.isEmpty()) {
+        // With a method of whose stems nobody says anything, the others' evidence must not pass for its own.
+        if (!ofCrop.containsKey("stems") && stems.size() == crop.methods().size()) {
             ofCrop.put("stems", weakest(stems));
         }
         return with(entry.crop(), ofCrop, ofMethods);

@@ -116,6 +116,13 @@ class BookCheckTest {
                                 "/crops/0/evidence",
                                 "Nothing says where \"emergence\" of the method \"tray, pinched\" of \"marigold\"")),
                 Arguments.of(
+                        "\"of\": [\"stems\"], \"methods\": [\"tray, pinched\"]",
+                        "\"of\": [\"rows\"], \"methods\": [\"tray, pinched\"]",
+                        at(
+                                "\"evidence\": ›[\n        { \"of\": [\"base\"",
+                                "/crops/0/evidence",
+                                "Nothing says where \"stems\" of the method \"tray, pinched\" of \"marigold\"")),
+                Arguments.of(
                         "\"height\", \"stage\"",
                         "\"height\"",
                         at(
