@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -45,9 +43,7 @@ public final class HeldFolder implements AutoCloseable {
     public static HeldFolder of(Path folder) {
         List<Path> made = new ArrayList<>();
         try {
-            Deque<Path> missing = new ArrayDeque<>();
             for (Path at = folder.toAbsolutePath(); at != null && Files.notExists(at); at = at.getParent()) {
-                missing.push(at);
                 made.add(at);
             }
             Files.createDirectories(folder);
