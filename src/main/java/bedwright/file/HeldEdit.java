@@ -54,9 +54,10 @@ public final class HeldEdit {
 
     private String with(List<Held> held) {
         Span known = null;
-        Span last = null;
         int at = skipBlanks(text.indexOf('{') + 1);
         int first = at;
+        // A season has keys that must be given, so there is a last one.
+        Span last = new Span(at, at);
         while (at < text.length() && text.charAt(at) == '"') {
             int keyEnd = value(at);
             int from = skipBlanks(skipBlanks(keyEnd) + 1);
@@ -71,15 +72,9 @@ public final class HeldEdit {
         if (known != null) {
             return text.substring(0, known.from) + list(held, indent) + text.substring(known.to);
         }
-        int end = last == null ? first : last.to;
         String key = '"' + KEY + "\": ";
         String gap = indent == null ? " " : lineEnd() + indent;
-        return text.substring(0, end)
-                + (last == null ? "" : ",")
-                + gap
-                + key
-                + list(held, indent)
-                + text.substring(end);
+        return text.substring(0, last.to) + "," + gap + key + list(held, indent) + text.substring(last.to);
     }
 
     /** Where a value stands: from its first character to behind its last. */
