@@ -35,8 +35,7 @@ public final class Dive {
         BenchArgs given =
                 new BenchArgs(args, "problem", "prices", "seconds", "warmth", "seeds", "first", "out", "commit");
         System.out.println(DemoFarm.heading(given.text("commit", "not named")));
-        Dive dive = new Dive(
-                given.text("problem", "demo"), Path.of(given.text("out", "benchmarks/search/results")));
+        Dive dive = new Dive(given.text("problem", "demo"), Path.of(given.text("out", "benchmarks/search/results")));
         int seconds = given.number("seconds", 60);
         int first = given.number("first", 1);
         for (int seed = first; seed < first + given.number("seeds", 2); seed++) {

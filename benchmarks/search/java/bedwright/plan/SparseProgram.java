@@ -206,9 +206,8 @@ final class SparseProgram {
             if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
                 return Optional.empty();
             }
-            double[] values = Arrays.stream(column)
-                    .mapToDouble(MPVariable::solutionValue)
-                    .toArray();
+            double[] values =
+                    Arrays.stream(column).mapToDouble(MPVariable::solutionValue).toArray();
             double objective = solver.objective().value();
             double bound = wanted.isWhole() ? solver.objective().bestBound() : objective;
             return Optional.of(new Values(values, objective, bound, status == MPSolver.ResultStatus.OPTIMAL));
@@ -234,8 +233,8 @@ final class SparseProgram {
         }
         MPConstraint[] row = new MPConstraint[rows];
         for (int r = 0; r < rows; r++) {
-            row[r] = solver.makeConstraint(
-                    rowLeast[r] == Double.NEGATIVE_INFINITY ? -endless : rowLeast[r], rowMost[r]);
+            row[r] =
+                    solver.makeConstraint(rowLeast[r] == Double.NEGATIVE_INFINITY ? -endless : rowLeast[r], rowMost[r]);
         }
         // What stands twice for a column in a row counts together.
         for (int e = 0; e < entries; e++) {

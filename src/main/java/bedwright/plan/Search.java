@@ -194,8 +194,7 @@ public final class Search {
         long each = limits.settle() ? MOVES_A_PLANTING_TO_SETTLE : MOVES_A_PAIR * facts.free.length;
         long length = Math.max(FEWEST_MOVES, each * facts.free.length);
         Found nothing = Found.of(facts, nothingPlaced(facts));
-        SolverSetup setup =
-                new SolverSetup(mode, Temperature.of(nothing, from).times(warmth));
+        SolverSetup setup = new SolverSetup(mode, Temperature.of(nothing, from).times(warmth));
         Random seeds = new Random(limits.seed());
         try (ExecutorService threads = Executors.newFixedThreadPool(together ? count : 1)) {
             int round = 0;

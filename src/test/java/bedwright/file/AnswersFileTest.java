@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Answers for a season of 20 weeks from 1 March to 18 July 2027, and what is told of those that contradict each other. */
 class AnswersFileTest {
-    private static final String BEDS = "\"beds\": [{\"name\": \"Hill\", \"length\": 9}, {\"name\": \"Yard\", \"length\": 8}]";
+    private static final String BEDS =
+            "\"beds\": [{\"name\": \"Hill\", \"length\": 9}, {\"name\": \"Yard\", \"length\": 8}]";
     private static final String CROPS = "\"crops\": [{\"crop\": \"zinnia\"}, {\"crop\": \"dill\"}]";
 
     private static List<Fault> faults(String beds, String crops, String more) {
@@ -66,9 +67,7 @@ class AnswersFileTest {
         String events = ", \"events\": [{\"date\": \"2027-05-01\", \"bouquets\": 5}, {\"date\": \"" + date
                 + "\", \"bouquets\": 5}]";
 
-        assertThat(faults(events))
-                .extracting(Fault::path)
-                .isEqualTo(isWithin ? List.of() : List.of("/events/1/date"));
+        assertThat(faults(events)).extracting(Fault::path).isEqualTo(isWithin ? List.of() : List.of("/events/1/date"));
     }
 
     @ParameterizedTest

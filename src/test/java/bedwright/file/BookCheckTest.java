@@ -22,7 +22,8 @@ class BookCheckTest {
 
     @Test
     void aSoundBookIsRead() {
-        assertThat(CropBookFile.parse(FILE, Resources.bytes(FILE)).names()).containsExactly("marigold", "sweet william");
+        assertThat(CropBookFile.parse(FILE, Resources.bytes(FILE)).names())
+                .containsExactly("marigold", "sweet william");
     }
 
     @ParameterizedTest(name = "{0} for {1}")
@@ -94,15 +95,27 @@ class BookCheckTest {
                 Arguments.of(
                         "\"Trial, table 1\"",
                         "\"Talk, table 1\"",
-                        at("›\"Talk, table 1\"", "/crops/0/evidence/0/source", "called published", "\"sources\" that was seen")),
+                        at(
+                                "›\"Talk, table 1\"",
+                                "/crops/0/evidence/0/source",
+                                "called published",
+                                "\"sources\" that was seen")),
                 Arguments.of(
                         "\"Trial, table 2\"",
                         "\"A trial, table 2\"",
-                        at("›\"A trial, table 2\"", "/crops/0/evidence/6/source", "called published", "\"A trial, table 2\"")),
+                        at(
+                                "›\"A trial, table 2\"",
+                                "/crops/0/evidence/6/source",
+                                "called published",
+                                "\"A trial, table 2\"")),
                 Arguments.of(
                         "\"Talk of the year\"",
                         "\"The talk of the year\"",
-                        at("›\"The talk of the year\"", "/crops/0/evidence/1/source", "called a memory", "of what it is a memory")),
+                        at(
+                                "›\"The talk of the year\"",
+                                "/crops/0/evidence/1/source",
+                                "called a memory",
+                                "of what it is a memory")),
                 Arguments.of(
                         "\"practice\", \"source\": \"usual beds\"",
                         "\"own\", \"source\": \"usual beds\"",

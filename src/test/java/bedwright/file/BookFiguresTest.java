@@ -97,7 +97,8 @@ class BookFiguresTest {
                         .filter(given -> given.method() != null
                                 && List.of("emergence", "rows", "stems").contains(given.key()))
                         .filter(given -> "plugs".equals(given.method()))
-                        .map(given -> given.key() + ": " + (given.figure() == null ? "" : given.figure().source())))
+                        .map(given -> given.key() + ": "
+                                + (given.figure() == null ? "" : given.figure().source())))
                 .containsExactly("emergence: counted roughly", "rows: counted roughly", "stems: counted roughly");
     }
 

@@ -37,7 +37,9 @@ class BookFitTest {
     void inPlaceOfANetThatTheSeasonDoesNotHaveStandsItsFirst(String nets, String used) {
         Crop crop = BookFigures.find(CropBookFile.ours(), "China aster").orElseThrow();
 
-        assertThat(fit(nets.isEmpty() ? List.of() : List.of(nets.split(",", -1)), true).fit(crop).methods())
+        assertThat(fit(nets.isEmpty() ? List.of() : List.of(nets.split(",", -1)), true)
+                        .fit(crop)
+                        .methods())
                 .filteredOn(method -> method.name().equals("tray, netted"))
                 .extracting(Method::net)
                 .containsExactly(new Method.NetUse(used, 1));

@@ -297,11 +297,7 @@ class FaultyWeatherTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "'date,min (°C)', '\"max\"'",
-        "'min (°C),max (°C)', '\"date\"'",
-        "'date,rain', '\"min\" and \"max\"'"
-    })
+    @CsvSource({"'date,min (°C)', '\"max\"'", "'min (°C),max (°C)', '\"date\"'", "'date,rain', '\"min\" and \"max\"'"})
     void onlyTheColumnsThatAreLackingAreNamed(String heading, String lacking) {
         assertOne(heading + "\n1,2\n", 1, "It lacks " + lacking + ".");
     }
@@ -323,9 +319,15 @@ class FaultyWeatherTest {
     void aMonthIsToldAtTheColumnWhereItIsCutOrGoesOnTooLong() {
         String text = InventedStation.dly(DAYS);
 
-        assertThat(faults(changed(text, 7, line -> line.substring(0, 143))).faults().getFirst().column())
+        assertThat(faults(changed(text, 7, line -> line.substring(0, 143)))
+                        .faults()
+                        .getFirst()
+                        .column())
                 .isEqualTo(144);
-        assertThat(faults(changed(text, 6, line -> line + line)).faults().getFirst().column())
+        assertThat(faults(changed(text, 6, line -> line + line))
+                        .faults()
+                        .getFirst()
+                        .column())
                 .isEqualTo(270);
     }
 
@@ -334,8 +336,7 @@ class FaultyWeatherTest {
     @CsvSource({"x", "9999"})
     void aValueOfAMonthIsToldAtItsColumn(String value) {
         String wide = " ".repeat(5 - value.length()) + value;
-        String text = changed(
-                InventedStation.dly(DAYS), 1, line -> line.substring(0, 29) + wide + line.substring(34));
+        String text = changed(InventedStation.dly(DAYS), 1, line -> line.substring(0, 29) + wide + line.substring(34));
 
         assertThat(faults(text).faults()).extracting(Fault::place).containsExactly(new Place(1, 30));
     }
@@ -353,10 +354,7 @@ class FaultyWeatherTest {
 
     @Test
     void aDayOutOfOrderIsToldAndNotWhatStandsInIt() {
-        assertOne(
-                HEADING + "2020-07-02,10,20,5\n2020-07-01,10,99,5\n",
-                3,
-                "2020-07-01 comes after 2020-07-02");
+        assertOne(HEADING + "2020-07-02,10,20,5\n2020-07-01,10,99,5\n", 3, "2020-07-01 comes after 2020-07-02");
     }
 
     /** 64 MB are more than the records of any station. */
@@ -364,8 +362,10 @@ class FaultyWeatherTest {
     void aFileThatIsTooLargeIsTold() {
         FaultyFile faulty = faults(new byte[64 * 1024 * 1024 + 1]);
 
-        assertThat(faulty.faults()).singleElement().satisfies(fault -> assertThat(fault.message())
-                .contains("The file has 64 MB or more; more than 64 MB is not read", "one station"));
+        assertThat(faulty.faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.message())
+                        .contains("The file has 64 MB or more; more than 64 MB is not read", "one station"));
     }
 
     @ParameterizedTest

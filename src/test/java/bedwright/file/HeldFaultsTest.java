@@ -99,7 +99,10 @@ class HeldFaultsTest {
 
     @Test
     void theLastEntryOfThePoolIsOfAnotherCrop() throws IOException {
-        assertOne(faults(held("dill", ", \"pool\": 4")), "/held/0/pool", "Entry 4 of the pool is of \"basil for foliage\"");
+        assertOne(
+                faults(held("dill", ", \"pool\": 4")),
+                "/held/0/pool",
+                "Entry 4 of the pool is of \"basil for foliage\"");
         assertOne(faults(held("dill", ", \"pool\": 5")), "/held/0/pool", "There is no entry 5", "which has 4 entries");
     }
 
@@ -128,8 +131,11 @@ class HeldFaultsTest {
 
     @Test
     void whatThePoolDoesNotHaveTakesNoRoomFromTheNext() throws IOException {
-        String two = held("dill", "").replace("[{", "[{\"crop\": \"basil for foliage\", \"bed\": \"Open bed\","
-                + " \"sown\": \"2027-05-10\", \"method\": \"bought plugs, pinched\"}, {");
+        String two = held("dill", "")
+                .replace(
+                        "[{",
+                        "[{\"crop\": \"basil for foliage\", \"bed\": \"Open bed\","
+                                + " \"sown\": \"2027-05-10\", \"method\": \"bought plugs, pinched\"}, {");
 
         assertOne(
                 faults(two, ",\n    {\"crop\": \"basil for foliage\", \"plants\": 36, \"lots\": 2}", ""),

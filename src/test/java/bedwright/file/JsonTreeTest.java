@@ -28,11 +28,13 @@ class JsonTreeTest {
     @Test
     void aNumberMayHaveTwoHundredCharacters() {
         assertThat(tree("[" + "7".repeat(200) + "]").faults()).isEmpty();
-        assertThat(tree("[1, " + "7".repeat(201) + "]").faults()).singleElement().satisfies(fault -> {
-            assertThat(fault.place()).isEqualTo(new Place(1, 5));
-            assertThat(fault.path()).isEqualTo("/1");
-            assertThat(fault.message()).contains("201 characters", "Round it");
-        });
+        assertThat(tree("[1, " + "7".repeat(201) + "]").faults())
+                .singleElement()
+                .satisfies(fault -> {
+                    assertThat(fault.place()).isEqualTo(new Place(1, 5));
+                    assertThat(fault.path()).isEqualTo("/1");
+                    assertThat(fault.message()).contains("201 characters", "Round it");
+                });
     }
 
     /** It is told for itself, not also as a key that nobody knows. */

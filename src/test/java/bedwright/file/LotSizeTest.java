@@ -56,7 +56,8 @@ class LotSizeTest {
     /** 36 plugs at 0.35 of the crop, or at 0.5 of the method. */
     @Test
     void seedAndPlantsCostWhatTheMethodSaysOrElseTheCrop() {
-        assertThat(size(FirstBed.season(), "basil for foliage", "bought plugs, pinched", 36).money())
+        assertThat(size(FirstBed.season(), "basil for foliage", "bought plugs, pinched", 36)
+                        .money())
                 .isEqualTo(12.6, CLOSE);
         assertThat(size(
                                 FirstBed.season("\"start\": \"plugs\"", "\"start\": \"plugs\", \"price\": 0.5"),
@@ -79,7 +80,8 @@ class LotSizeTest {
                 "\"strengthens\": 1.35}",
                 "\"strengthens\": 1.35}, {\"name\": \"Other net\", \"metres\": 5, \"wear\": 7}");
 
-        assertThat(size(season, "sunflower, branching", "sown, pinched, netted", 15).money())
+        assertThat(size(season, "sunflower, branching", "sown, pinched, netted", 15)
+                        .money())
                 .isEqualTo(money, CLOSE);
     }
 
@@ -125,7 +127,7 @@ class LotSizeTest {
         "cover-on, tray, 90, 0",
         "weed, tray, 90, 444"
     })
-    void hoursAreThoseOfEachJobAsOftenAsItIsDone(String job, String start, int plants, double minutes)  {
+    void hoursAreThoseOfEachJobAsOftenAsItIsDone(String job, String start, int plants, double minutes) {
         String jobs = Arrays.stream(Job.values())
                 .map(Words::word)
                 .map(word -> "\"" + word + "\": "
@@ -151,7 +153,8 @@ class LotSizeTest {
         String own = "\"jobs\": {\"pinch\": {\"setUp\": 1000, \"minutes\": 1}}, ";
         List<Double> hours = List.of(
                 size(FirstBed.season(), "dill", "sown", 50).hours(),
-                size(FirstBed.season("\"ownRate\": 10,", own + "\"ownRate\": 10,"), "dill", "sown", 50).hours());
+                size(FirstBed.season("\"ownRate\": 10,", own + "\"ownRate\": 10,"), "dill", "sown", 50)
+                        .hours());
 
         assertThat(hours.get(1)).isEqualTo(hours.get(0));
     }

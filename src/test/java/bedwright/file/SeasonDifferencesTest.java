@@ -62,7 +62,8 @@ class SeasonDifferencesTest {
     void aListThatOnlyOneOfThemHasIsToldByItsEntries() {
         Season more = season(changed("\"pool\": [", RECIPE));
 
-        assertThat(SeasonDifferences.of(more, season(TEXT))).containsExactly("recipes \"posy\": only in the season file");
+        assertThat(SeasonDifferences.of(more, season(TEXT)))
+                .containsExactly("recipes \"posy\": only in the season file");
         assertThat(SeasonDifferences.of(season(TEXT), more)).containsExactly("recipes \"posy\": only in the plan");
     }
 

@@ -36,7 +36,11 @@ class StandingFaultsTest {
     void writtenStemsAndAClockExcludeOneAnother() {
         FirstBed.assertFaults(
                 standing(planting("dill", 10, STEMS + ", \"clock\": {\"on\": \"2027-05-01\", \"degreeDays\": 100}")),
-                at("\"clock\": ›{\"on\"", "/standing/0/clock", "not computed from a clock", "Leave \"clock\" out, or \"stems\""));
+                at(
+                        "\"clock\": ›{\"on\"",
+                        "/standing/0/clock",
+                        "not computed from a clock",
+                        "Leave \"clock\" out, or \"stems\""));
     }
 
     /** Four hundred days before 10 May 2027 it is 5 April 2026. */

@@ -115,10 +115,6 @@ class TableSheetTest {
 
     @Test
     void aMarkThatIsNeitherYesNorNoIsTold() {
-        assertOne(
-                edit -> edit.set("Outlets", "Stall, filler", "promise", Cell.of("perhaps")),
-                "Outlets",
-                3,
-                "perhaps");
+        assertOne(edit -> edit.set("Outlets", "Stall, filler", "promise", Cell.of("perhaps")), "Outlets", 3, "perhaps");
     }
 }

@@ -206,7 +206,8 @@ class WeatherFileTest {
     /** As many gusts as means: it is the gusts that lay flowers flat. */
     @Test
     void gustsAreTakenBeforeAsManyMeanWinds() {
-        assertThat(read("date,min_c,max_c,gust_ms,wind_ms\n2020-07-01,10,20,9,4").kind())
+        assertThat(read("date,min_c,max_c,gust_ms,wind_ms\n2020-07-01,10,20,9,4")
+                        .kind())
                 .isEqualTo(StationRecord.Wind.GUST);
     }
 

@@ -94,7 +94,9 @@ class WeatherSenseTest {
 
     @Test
     void ofWindsInAnotherUnitNoneIsToldByItself() {
-        assertOne(windy("gust (m/s)", 60, "60").replace("2001-02-01,10,20,60", "2001-02-01,10,20,130"), "m/s in the mean");
+        assertOne(
+                windy("gust (m/s)", 60, "60").replace("2001-02-01,10,20,60", "2001-02-01,10,20,130"),
+                "m/s in the mean");
     }
 
     @Test
