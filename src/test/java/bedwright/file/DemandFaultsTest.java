@@ -36,6 +36,6 @@ class DemandFaultsTest {
     @ParameterizedTest(name = "{1}")
     @MethodSource("edits")
     void areToldWhereTheyStand(String from, String to, Expected expected) {
-        FirstBed.assertFaults(FirstBed.text(from, to), expected);
+        Edited.firstBed(from, to).isToldOf(expected);
     }
 }

@@ -35,7 +35,8 @@ class LotSizeTest {
     /** 15 plants in two rows 0.4 m apart; of each 8 stems, of which 0.8 can be sold. */
     @Test
     void bedNetAndStemsAreThoseOfItsPlants() {
-        Season season = FirstBed.season("\"net\": {\"net\": \"Net\"}", "\"net\": {\"net\": \"Net\", \"layers\": 2}");
+        Season season = Edited.firstBed("\"net\": {\"net\": \"Net\"}", "\"net\": {\"net\": \"Net\", \"layers\": 2}")
+                .season();
 
         LotSize size = size(season, "sunflower, branching", "sown, pinched, netted", 15);
 
@@ -48,7 +49,7 @@ class LotSizeTest {
     /** 45 plants of 9 in 10 cells: 50 cells. */
     @Test
     void traysHaveACellForEachPlantThatDoesNotComeUpToo() {
-        LotSize size = size(FirstBed.season(), "sunflower, branching", "tray, pinched, netted", 45);
+        LotSize size = size(Edited.firstBed().season(), "sunflower, branching", "tray, pinched, netted", 45);
 
         assertThat(size.cells()).isEqualTo(50, CLOSE);
     }
@@ -56,11 +57,12 @@ class LotSizeTest {
     /** 36 plugs at 0.35 of the crop, or at 0.5 of the method. */
     @Test
     void seedAndPlantsCostWhatTheMethodSaysOrElseTheCrop() {
-        assertThat(size(FirstBed.season(), "basil for foliage", "bought plugs, pinched", 36)
+        assertThat(size(Edited.firstBed().season(), "basil for foliage", "bought plugs, pinched", 36)
                         .money())
                 .isEqualTo(12.6, CLOSE);
         assertThat(size(
-                                FirstBed.season("\"start\": \"plugs\"", "\"start\": \"plugs\", \"price\": 0.5"),
+                                Edited.firstBed("\"start\": \"plugs\"", "\"start\": \"plugs\", \"price\": 0.5")
+                                        .season(),
                                 "basil for foliage",
                                 "bought plugs, pinched",
                                 36)
@@ -72,13 +74,14 @@ class LotSizeTest {
     @ParameterizedTest
     @CsvSource({"'', 2.7", "'\"buy\": 1.3, ', 10.5"})
     void aNetCostsItsWearAndWhatHasToBeBought(String buy, double money) {
-        Season season = FirstBed.season(
-                "\"net\": {\"net\": \"Net\"}",
-                "\"net\": {\"net\": \"Net\", \"layers\": 2}",
-                "\"metres\": 6,",
-                "\"metres\": 6, " + buy,
-                "\"strengthens\": 1.35}",
-                "\"strengthens\": 1.35}, {\"name\": \"Other net\", \"metres\": 5, \"wear\": 7}");
+        Season season = Edited.firstBed(
+                        "\"net\": {\"net\": \"Net\"}",
+                        "\"net\": {\"net\": \"Net\", \"layers\": 2}",
+                        "\"metres\": 6,",
+                        "\"metres\": 6, " + buy,
+                        "\"strengthens\": 1.35}",
+                        "\"strengthens\": 1.35}, {\"name\": \"Other net\", \"metres\": 5, \"wear\": 7}")
+                .season();
 
         assertThat(size(season, "sunflower, branching", "sown, pinched, netted", 15)
                         .money())
@@ -89,11 +92,12 @@ class LotSizeTest {
     @ParameterizedTest
     @CsvSource({"'', '', 0.5", "'\"cover\": {}, ', '', 0.95", "'\"cover\": {}, ', '\"buy\": 0.75, ', 2.3"})
     void aCoverCostsItsWearAndWhatHasToBeBought(String use, String buy, double money) {
-        Season season = FirstBed.season(
-                "\"seedsAPlace\": 2,",
-                "\"seedsAPlace\": 2, " + use,
-                "\"bench\": 150,",
-                "\"bench\": 150, \"cover\": {\"metres\": 20, " + buy + "\"wear\": 0.25},");
+        Season season = Edited.firstBed(
+                        "\"seedsAPlace\": 2,",
+                        "\"seedsAPlace\": 2, " + use,
+                        "\"bench\": 150,",
+                        "\"bench\": 150, \"cover\": {\"metres\": 20, " + buy + "\"wear\": 0.25},")
+                .season();
 
         assertThat(size(season, "dill", "sown", 50).money()).isEqualTo(money, CLOSE);
     }
@@ -102,7 +106,8 @@ class LotSizeTest {
     @ParameterizedTest
     @CsvSource({"tray, '', 4", "tray, ', \"buy\": 0.3', 19", "sown, ', \"buy\": 0.3', 3.6"})
     void traysCostWhatHasToBeBought(String method, String buy, double money) {
-        Season season = FirstBed.season("\"bench\": 150,", "\"bench\": 150, \"trays\": {\"cells\": 100" + buy + "},");
+        Season season = Edited.firstBed("\"bench\": 150,", "\"bench\": 150, \"trays\": {\"cells\": 100" + buy + "},")
+                .season();
 
         assertThat(size(season, "sunflower, once-cut", method, 45).money()).isEqualTo(money, CLOSE);
     }
@@ -133,15 +138,16 @@ class LotSizeTest {
                 .map(word -> "\"" + word + "\": "
                         + (word.equals(job) ? "{\"setUp\": 6, \"minutes\": 12}" : "{\"setUp\": 0, \"minutes\": 0}"))
                 .collect(Collectors.joining(", ", "\"jobs\": {", "}, "));
-        Season season = FirstBed.season(
-                "\"ownRate\": 10,",
-                jobs + "\"ownRate\": 10,",
-                "\"net\": {\"net\": \"Net\"}",
-                "\"net\": {\"net\": \"Net\", \"layers\": 2}",
-                "\"bench\": 150,",
-                "\"bench\": 150, \"cover\": {\"metres\": 20},",
-                "\"name\": \"sown, pinched, netted\",",
-                "\"name\": \"sown, pinched, netted\", \"cover\": {},");
+        Season season = Edited.firstBed(
+                        "\"ownRate\": 10,",
+                        jobs + "\"ownRate\": 10,",
+                        "\"net\": {\"net\": \"Net\"}",
+                        "\"net\": {\"net\": \"Net\", \"layers\": 2}",
+                        "\"bench\": 150,",
+                        "\"bench\": 150, \"cover\": {\"metres\": 20},",
+                        "\"name\": \"sown, pinched, netted\",",
+                        "\"name\": \"sown, pinched, netted\", \"cover\": {},")
+                .season();
 
         LotSize size = size(season, "sunflower, branching", start + ", pinched, netted", plants);
 
@@ -152,8 +158,13 @@ class LotSizeTest {
     void whatIsNotPinchedTakesNoHoursForIt() {
         String own = "\"jobs\": {\"pinch\": {\"setUp\": 1000, \"minutes\": 1}}, ";
         List<Double> hours = List.of(
-                size(FirstBed.season(), "dill", "sown", 50).hours(),
-                size(FirstBed.season("\"ownRate\": 10,", own + "\"ownRate\": 10,"), "dill", "sown", 50)
+                size(Edited.firstBed().season(), "dill", "sown", 50).hours(),
+                size(
+                                Edited.firstBed("\"ownRate\": 10,", own + "\"ownRate\": 10,")
+                                        .season(),
+                                "dill",
+                                "sown",
+                                50)
                         .hours());
 
         assertThat(hours.get(1)).isEqualTo(hours.get(0));
@@ -162,7 +173,7 @@ class LotSizeTest {
     /** Sown, 45 take less money than raised in 50 cells at 0.08; raised they are weeded less often. */
     @Test
     void ofSeveralMethodsTheDearestCountsInEach() {
-        Season season = FirstBed.season();
+        Season season = Edited.firstBed().season();
         LotSize sown = size(season, "sunflower, once-cut", "sown", 45);
         LotSize tray = size(season, "sunflower, once-cut", "tray", 45);
 

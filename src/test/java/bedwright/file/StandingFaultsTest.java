@@ -17,8 +17,9 @@ class StandingFaultsTest {
         return "{\"crop\": \"" + crop + "\", \"plants\": " + plants + ", \"bed\": \"Open bed\", " + more + "}";
     }
 
-    private static String standing(String... plantings) {
-        return FirstBed.with("\"standing\": [" + String.join(", ", plantings) + "]");
+    private static Edited standing(String... plantings) {
+        return Edited.firstBed(
+                "\"outlets\": [", "\"standing\": [" + String.join(", ", plantings) + "], \"outlets\": [");
     }
 
     private static String clock(String on) {
@@ -27,16 +28,14 @@ class StandingFaultsTest {
 
     @Test
     void stemsOfAKindThatThereIsNotAreTold() {
-        FirstBed.assertFaults(
-                standing(planting("dill", 10, STEMS.replace("\"stems\": 5", "\"kind\": \"fillr\", \"stems\": 5"))),
-                at("›\"fillr\"", "/standing/0/stems/0/kind", "no kind of stems", "Did you mean \"filler\"?"));
+        standing(planting("dill", 10, STEMS.replace("\"stems\": 5", "\"kind\": \"fillr\", \"stems\": 5")))
+                .isToldOf(at("›\"fillr\"", "/standing/0/stems/0/kind", "no kind of stems", "Did you mean \"filler\"?"));
     }
 
     @Test
     void writtenStemsAndAClockExcludeOneAnother() {
-        FirstBed.assertFaults(
-                standing(planting("dill", 10, STEMS + ", \"clock\": {\"on\": \"2027-05-01\", \"degreeDays\": 100}")),
-                at(
+        standing(planting("dill", 10, STEMS + ", \"clock\": {\"on\": \"2027-05-01\", \"degreeDays\": 100}"))
+                .isToldOf(at(
                         "\"clock\": ›{\"on\"",
                         "/standing/0/clock",
                         "not computed from a clock",
@@ -46,29 +45,23 @@ class StandingFaultsTest {
     /** Four hundred days before 10 May 2027 it is 5 April 2026. */
     @Test
     void aClockReadTooLongAgoIsTold() {
-        FirstBed.assertFaults(standing(planting("dill", 10, clock("2026-04-05"))));
-        FirstBed.assertFaults(
-                standing(planting("dill", 10, clock("2026-04-04"))),
-                at("›\"2026-04-04\"", "/standing/0/clock/on", "more than 400 days before the season starts"));
+        standing(planting("dill", 10, clock("2026-04-05"))).isToldOf();
+        standing(planting("dill", 10, clock("2026-04-04")))
+                .isToldOf(at("›\"2026-04-04\"", "/standing/0/clock/on", "more than 400 days before the season starts"));
     }
 
     @Test
     void aClockReadAfterTheSeasonIsTold() {
-        FirstBed.assertFaults(standing(planting("dill", 10, clock("2027-07-18"))));
-        FirstBed.assertFaults(
-                standing(planting("dill", 10, clock("2027-07-19"))),
-                at("›\"2027-07-19\"", "/standing/0/clock/on", "from 2027-05-10 to 2027-07-18"));
+        standing(planting("dill", 10, clock("2027-07-18"))).isToldOf();
+        standing(planting("dill", 10, clock("2027-07-19")))
+                .isToldOf(at("›\"2027-07-19\"", "/standing/0/clock/on", "from 2027-05-10 to 2027-07-18"));
     }
 
     @Test
     void whatFillsItsBedIsReadAndTheNextOneIsToldOnce() {
-        FirstBed.assertFaults(standing(planting("sunflower, once-cut", 240, STEMS)));
-        FirstBed.assertFaults(
-                standing(
-                        planting("sunflower, once-cut", 240, STEMS),
-                        planting("dill", 10, STEMS),
-                        planting("dill", 20, STEMS)),
-                at(
+        standing(planting("sunflower, once-cut", 240, STEMS)).isToldOf();
+        standing(planting("sunflower, once-cut", 240, STEMS), planting("dill", 10, STEMS), planting("dill", 20, STEMS))
+                .isToldOf(at(
                         "\"dill\", \"plants\": ›10,",
                         "/standing/1/plants",
                         "0.36 m of this one stand in \"Open bed\", beside 12 m of \"sunflower, once-cut\": together 12.36 m",
@@ -77,9 +70,11 @@ class StandingFaultsTest {
 
     @Test
     void whatAloneIsTooMuchStandsBesideNothing() {
-        FirstBed.assertFaults(
-                standing(planting("dill", 350, STEMS)),
-                at("›350", "/standing/0/plants", "12.6 m of this one stand in \"Open bed\", but the bed has 12 m"));
+        standing(planting("dill", 350, STEMS))
+                .isToldOf(at(
+                        "›350",
+                        "/standing/0/plants",
+                        "12.6 m of this one stand in \"Open bed\", but the bed has 12 m"));
     }
 
     /** Beside 10.8 m of dill that stand there when the season begins. */
@@ -92,7 +87,8 @@ class StandingFaultsTest {
                 "\"method\": \"sown\", \"sown\": \"2027-05-10\""
             })
     void whatComesIntoItsBedDuringTheSeasonNeedsNoRoomAtItsBeginning(String start) {
-        FirstBed.assertFaults(standing(planting("dill", 300, STEMS), planting("sunflower, once-cut", 200, start)));
+        standing(planting("dill", 300, STEMS), planting("sunflower, once-cut", 200, start))
+                .isToldOf();
     }
 
     @ParameterizedTest
@@ -103,16 +99,15 @@ class StandingFaultsTest {
                 "\"method\": \"sown\", \"sown\": \"2027-05-03\""
             })
     void whatIsInItsBedBeforeTheSeasonNeedsRoomAtItsBeginning(String start) {
-        FirstBed.assertFaults(
-                standing(planting("dill", 300, STEMS), planting("sunflower, once-cut", 200, start)),
-                at("\"plants\": ›200", "/standing/1/plants", "10 m of this one", "beside 10.8 m of \"dill\""));
+        standing(planting("dill", 300, STEMS), planting("sunflower, once-cut", 200, start))
+                .isToldOf(
+                        at("\"plants\": ›200", "/standing/1/plants", "10 m of this one", "beside 10.8 m of \"dill\""));
     }
 
     @ParameterizedTest
     @ValueSource(ints = {10, 400})
     void whatWasSownByNoMethodTakesNobodyKnowsHowMuchRoom(int plants) {
-        FirstBed.assertFaults(
-                standing(planting("dill", plants, "\"sown\": \"2027-05-03\"")),
-                at("›\"2027-05-03\"", "/standing/0/sown", "its method is not given", "Add \"method\""));
+        standing(planting("dill", plants, "\"sown\": \"2027-05-03\""))
+                .isToldOf(at("›\"2027-05-03\"", "/standing/0/sown", "its method is not given", "Add \"method\""));
     }
 }

@@ -2,10 +2,6 @@ package bedwright.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,18 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is too large to be counted exactly is refused where it stands. */
 class SumsCheckTest {
-    private static List<Fault> faults(String... replaced) throws IOException {
-        String text = Files.readString(Path.of("problems/first-bed.json"));
-        for (int i = 0; i < replaced.length; i += 2) {
-            assertThat(text).contains(replaced[i]);
-            text = text.replace(replaced[i], replaced[i + 1]);
-        }
-        try {
-            SeasonFile.parse("file", text.getBytes(StandardCharsets.UTF_8));
-            return List.of();
-        } catch (FaultyFile e) {
-            return e.faults();
-        }
+    private static List<Fault> faults(String... replaced) {
+        return Edited.firstBed(replaced).faults();
     }
 
     @ParameterizedTest
@@ -44,8 +30,7 @@ class SumsCheckTest {
             "stock": {     | "changes": {"putIn": 1e6}, "stock": {      | /changes  | what changes of the plan cost
             "stock": {     | "standing": [{"crop": "dill", "plants": 100000}], "rotation": {"restBroken": 1e7}, "stock": { | /rotation | rotation
             """)
-    void moneyBeyondExactSumsIsRefusedAtItsLargestPart(String from, String to, String path, String what)
-            throws IOException {
+    void moneyBeyondExactSumsIsRefusedAtItsLargestPart(String from, String to, String path, String what) {
         assertThat(faults(from, to)).singleElement().satisfies(fault -> {
             assertThat(fault.path()).isEqualTo(path);
             assertThat(fault.message())
@@ -54,7 +39,7 @@ class SumsCheckTest {
     }
 
     @Test
-    void aCurrencyWithoutSmallCoinsHasRoomForMore() throws IOException {
+    void aCurrencyWithoutSmallCoinsHasRoomForMore() {
         String coarse = "\"currency\": {\"sign\": \"k\", \"digits\": 0}, \"stock\": {";
 
         assertThat(faults("\"price\": 1.2", "\"price\": 1e6", "\"stock\": {", coarse))
@@ -66,7 +51,7 @@ class SumsCheckTest {
     }
 
     @Test
-    void priceOfWhatNobodyAsksForDoesNotMatter() throws IOException {
+    void priceOfWhatNobodyAsksForDoesNotMatter() {
         assertThat(faults("\"price\": 1.2", "\"price\": 1e308", "\"stems\": 90}", "\"stems\": 0}"))
                 .isEmpty();
         assertThat(faults("\"price\": 0.08", "\"price\": 1e308", "\"lots\": 5", "\"lots\": 0"))
@@ -80,8 +65,7 @@ class SumsCheckTest {
             "stems": 7,       | "stems": 1000,      | "plants": 36 | "plants": 100000 | /pool  | Cutting could come to
             "stems": 90       | "stems": 9000000    | "asks": [ | "asks": [{"from": "2027-06-14", "to": "2027-06-14", "stems": 1e7}, {"from": "2027-06-14", "to": "2027-06-14", "stems": 1e7}, | /outlets/0/asks | "Stall, focal" could come to
             """)
-    void otherSumsTooLargeAreRefused(String from, String to, String too, String by, String path, String what)
-            throws IOException {
+    void otherSumsTooLargeAreRefused(String from, String to, String too, String by, String path, String what) {
         assertThat(faults(from, to, too, by)).anySatisfy(fault -> {
             assertThat(fault.path()).isEqualTo(path);
             assertThat(fault.message()).contains(what, "can be counted", "Mend what is too large");
@@ -90,7 +74,7 @@ class SumsCheckTest {
 
     /** 100,000 bouquets in each of three weeks at 1,000 minutes each. */
     @Test
-    void workOfASeasonTooLargeIsRefused() throws IOException {
+    void workOfASeasonTooLargeIsRefused() {
         assertThat(faults("\"making\": 4", "\"making\": 1000", "\"bouquets\": 15", "\"bouquets\": 100000"))
                 .anySatisfy(fault -> {
                     assertThat(fault.path()).isEqualTo("/labour");
@@ -100,7 +84,7 @@ class SumsCheckTest {
     }
 
     @Test
-    void onePlantingThatTakesALifetimeIsRefused() throws IOException {
+    void onePlantingThatTakesALifetimeIsRefused() {
         assertThat(faults(
                         "\"stock\": {",
                         "\"rotation\": {}, \"stock\": {",

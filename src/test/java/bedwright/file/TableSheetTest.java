@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Heads, rows and marks of edited tables. */
 class TableSheetTest {
-    private static final Season SEASON = FirstBed.season("\"service\": 30", "\"promise\": {}");
+    private static final Season SEASON =
+            Edited.firstBed("\"service\": 30", "\"promise\": {}").season();
 
     private static Season read(Consumer<TableEdit> change) {
         return SeasonTables.read(SEASON, TableEdit.edited(SEASON, change));
