@@ -68,13 +68,12 @@ public final class Dive {
     }
 
     private void say(String what, Search.Found plan) {
-        double unit = (double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT;
         double bound = Bound.of(relaxed, judge, -plan.medium());
         System.out.printf(
                 Locale.ROOT,
                 "%-50s %.2f, gap %.2f %%, hard %d, missing %d%n",
                 what,
-                plan.soft() / unit,
+                Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
                 100 * (bound - plan.soft()) / (bound - nothing),
                 plan.hard(),
                 -plan.medium());

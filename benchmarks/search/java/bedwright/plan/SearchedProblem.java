@@ -101,7 +101,7 @@ final class SearchedProblem {
     }
 
     private double money(double grains) {
-        return grains / ((double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT);
+        return Grains.toMoney(season, grains / facts.seasonCount);
     }
 
     private String health(Search.Found found, @Nullable Double bound) {

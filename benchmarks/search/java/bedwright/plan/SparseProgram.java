@@ -103,11 +103,7 @@ final class SparseProgram {
      * @throws IllegalStateException if there is no optimum, or it was not found
      */
     Solved solve(String solverName, String settings) {
-        Loader.loadNativeLibraries();
-        MPSolver solver = MPSolver.createSolver(solverName);
-        if (solver == null) {
-            throw new IllegalArgumentException("OR-Tools has no solver named " + solverName);
-        }
+        MPSolver solver = solver(solverName);
         tell(solver, settings);
         double endless = MPSolver.infinity();
         MPVariable[] price = new MPVariable[rows];
@@ -191,11 +187,7 @@ final class SparseProgram {
      * @return empty if there are none after that time
      */
     Optional<Values> values(Wanted wanted, boolean[] whole) {
-        Loader.loadNativeLibraries();
-        MPSolver solver = MPSolver.createSolver(wanted.solver());
-        if (solver == null) {
-            throw new IllegalArgumentException("OR-Tools has no solver named " + wanted.solver());
-        }
+        MPSolver solver = solver(wanted.solver());
         MPVariable[] column = primal(solver, wanted.isWhole() ? whole : new boolean[columns]);
         solver.setTimeLimit(Math.round(1000 * wanted.seconds()));
         // Some solvers can't be told, and answer so.
@@ -214,6 +206,15 @@ final class SparseProgram {
         } finally {
             solver.delete();
         }
+    }
+
+    private static MPSolver solver(String name) {
+        Loader.loadNativeLibraries();
+        MPSolver solver = MPSolver.createSolver(name);
+        if (solver == null) {
+            throw new IllegalArgumentException("OR-Tools has no solver named " + name);
+        }
+        return solver;
     }
 
     private static void tell(MPSolver solver, String settings) {

@@ -47,17 +47,16 @@ public final class WholeModel {
         Search.Found plan = Search.Found.of(facts, made.places());
         double bound = Bound.of(relaxed, prices, -plan.medium());
         long nothing = BestPossible.nothingPlanted(facts);
-        double unit = (double) facts.seasonCount * season.currency().smallest() * Grains.A_SMALLEST_UNIT;
         System.out.printf(
                 Locale.ROOT,
                 "%s after %.0f s: by the model %.2f, at most %.2f%s; the plan %.2f, gap %.2f %%, hard %d, missing %d,"
                         + " %d lots left out%n",
                 solver,
                 took,
-                lots.get().value() / unit,
-                lots.get().bound() / unit,
+                Grains.toMoney(season, lots.get().value() / facts.seasonCount),
+                Grains.toMoney(season, lots.get().bound() / facts.seasonCount),
                 lots.get().isProven() ? " (proven best)" : "",
-                plan.soft() / unit,
+                Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
                 100 * (bound - plan.soft()) / (bound - nothing),
                 plan.hard(),
                 -plan.medium(),
