@@ -19,16 +19,14 @@ import java.util.Locale;
 public final class Dive {
     private final Season season;
     private final PlanFacts facts;
-    private final Relaxation relaxed;
-    private final long nothing;
-    private final Prices judge;
+    private final Ceiling ceiling;
 
     private Dive(String problem, Path folder) {
         season = ProblemFamily.named(problem);
         facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        relaxed = new Relaxation(facts);
-        nothing = BestPossible.nothingPlanted(facts);
-        judge = new KeptPrices(folder, problem).of(season, facts, relaxed, 0, 60);
+        Relaxation relaxed = new Relaxation(facts);
+        KeptPrices judge = new KeptPrices(folder, problem);
+        ceiling = Ceiling.of(facts, relaxed, missing -> judge.of(season, facts, relaxed, missing, 60));
     }
 
     public static void main(String[] args) {
@@ -68,13 +66,12 @@ public final class Dive {
     }
 
     private void say(String what, Search.Found plan) {
-        double bound = Bound.of(relaxed, judge, -plan.medium());
         System.out.printf(
                 Locale.ROOT,
                 "%-50s %.2f, gap %.2f %%, hard %d, missing %d%n",
                 what,
                 Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
-                100 * (bound - plan.soft()) / (bound - nothing),
+                ceiling.gap(plan),
                 plan.hard(),
                 -plan.medium());
     }

@@ -19,25 +19,13 @@ final class SearchedProblem {
     private final Search.@Nullable Found best;
 
     private final HeapUse heap = new HeapUse();
-    private final long nothing;
     private final Search.Found thumb;
-
-    /** What no plan that breaks no hard rule goes beyond. */
-    private interface Ceiling {
-        /**
-         * The bound of plans that miss no more than so many weighted hundredths of stems that must be ours, grains; null if
-         * none is known.
-         */
-        @Nullable
-        Double of(long missing);
-    }
 
     private SearchedProblem(Season season, PlanFacts facts, Ceiling ceiling, Search.@Nullable Found best) {
         this.season = season;
         this.facts = facts;
         this.ceiling = ceiling;
         this.best = best;
-        this.nothing = BestPossible.nothingPlanted(facts);
         this.thumb = Search.Found.of(facts, RuleOfThumb.places(facts));
     }
 
@@ -50,10 +38,11 @@ final class SearchedProblem {
         Season season = ProblemFamily.named(problem);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
         if (priceSeconds <= 0 && !kept.areThere()) {
-            return new SearchedProblem(season, facts, missing -> null, null);
+            return new SearchedProblem(season, facts, new Ceiling(facts, missing -> null), null);
         }
         Relaxation relaxed = new Relaxation(facts);
-        Ceiling ceiling = missing -> Bound.of(relaxed, kept.of(season, facts, relaxed, missing, priceSeconds), missing);
+        Ceiling ceiling = Ceiling.of(
+                facts, relaxed, missing -> kept.of(season, facts, relaxed, missing, priceSeconds));
         return new SearchedProblem(season, facts, ceiling, null);
     }
 
@@ -62,8 +51,10 @@ final class SearchedProblem {
         ProvenBest proven = ProvenBest.at(number);
         Season season = proven.season();
         Search.Found best = proven.best();
-        Ceiling ceiling = missing -> missing == -best.medium() ? Double.valueOf(best.soft()) : null;
-        return new SearchedProblem(season, PlanFacts.of(season, PossibleSeasons.of(season)), ceiling, best);
+        PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
+        Ceiling ceiling =
+                new Ceiling(facts, missing -> missing == -best.medium() ? Double.valueOf(best.soft()) : null);
+        return new SearchedProblem(season, facts, ceiling, best);
     }
 
     /** Searches from nothing and says what came of it. */
@@ -76,15 +67,14 @@ final class SearchedProblem {
                 end == null ? search.run(Search.nothingPlaced(facts)) : SearchUntil.best(end, facts, search);
         double took = (System.nanoTime() - clock) / 1e9;
         SearchRow.Heap used = heap.now();
-        Double bound = ceiling.of(-found.medium());
-        Double thumbBound = ceiling.of(-thumb.medium());
+        Double bound = ceiling.of(found);
         return new SearchRow(
                 task,
                 money(found.soft()),
                 -found.medium(),
                 bound == null ? null : money(bound),
-                gap(found, bound),
-                new SearchRow.Thumb(money(thumb.soft()), -thumb.medium(), gap(thumb, thumbBound)),
+                ceiling.gap(found),
+                new SearchRow.Thumb(money(thumb.soft()), -thumb.medium(), ceiling.gap(thumb)),
                 search.moves() / took,
                 took,
                 used,
@@ -92,12 +82,6 @@ final class SearchedProblem {
                 LocalDate.now(ZoneId.systemDefault()),
                 commit,
                 setting);
-    }
-
-    private @Nullable Double gap(Search.Found plan, @Nullable Double bound) {
-        return bound == null || bound <= nothing || plan.hard() != 0
-                ? null
-                : 100 * (bound - plan.soft()) / (bound - nothing);
     }
 
     private double money(double grains) {

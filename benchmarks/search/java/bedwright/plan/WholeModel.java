@@ -26,8 +26,8 @@ public final class WholeModel {
         Season season = ProblemFamily.named(problem);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
         Relaxation relaxed = new Relaxation(facts);
-        Prices prices = new KeptPrices(Path.of(given.text("out", "benchmarks/search/results")), problem)
-                .of(season, facts, relaxed, 0, 60);
+        KeptPrices judge = new KeptPrices(Path.of(given.text("out", "benchmarks/search/results")), problem);
+        Ceiling ceiling = Ceiling.of(facts, relaxed, missing -> judge.of(season, facts, relaxed, missing, 60));
         RelaxedModel model = new RelaxedModel(relaxed, 0);
         for (int place = 0; place < facts.table.places(); place++) {
             if (relaxed.open[place]) {
@@ -45,8 +45,6 @@ public final class WholeModel {
         }
         LotsToPlan.Made made = LotsToPlan.whole(facts, lots.get().each());
         Search.Found plan = Search.Found.of(facts, made.places());
-        double bound = Bound.of(relaxed, prices, -plan.medium());
-        long nothing = BestPossible.nothingPlanted(facts);
         System.out.printf(
                 Locale.ROOT,
                 "%s after %.0f s: by the model %.2f, at most %.2f%s; the plan %.2f, gap %.2f %%, hard %d, missing %d,"
@@ -57,7 +55,7 @@ public final class WholeModel {
                 Grains.toMoney(season, lots.get().bound() / facts.seasonCount),
                 lots.get().isProven() ? " (proven best)" : "",
                 Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
-                100 * (bound - plan.soft()) / (bound - nothing),
+                ceiling.gap(plan),
                 plan.hard(),
                 -plan.medium(),
                 made.leftOut());
