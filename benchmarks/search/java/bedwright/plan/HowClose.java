@@ -73,7 +73,7 @@ public final class HowClose {
 
     private void measure(String name, List<SearchTask> tasks, SearchProgress progress) {
         // Each of the small ones is a season of its own.
-        SearchedProblem problem = name.equals(SearchForm.SMALL)
+        SearchedProblem problem = name.equals(ProblemName.SMALL)
                 ? null
                 : SearchedProblem.named(name, new KeptPrices(folder, name), form.priceSeconds(name));
         for (SearchTask task : tasks) {

@@ -16,7 +16,7 @@ final class KeptPrices {
 
     /** Those of a problem in a folder. */
     KeptPrices(Path folder, String problem) {
-        this.file = folder.resolve("prices-" + problem.replaceAll("[^A-Za-z0-9]+", "-") + ".json");
+        this.file = folder.resolve("prices-" + ProblemName.plain(problem) + ".json");
     }
 
     boolean areThere() {

@@ -12,12 +12,6 @@ import java.util.List;
  * @param mostPriceSeconds the limit
  */
 record SearchForm(List<SearchTask> tasks, int priceSeconds, int mostPriceSeconds) {
-    /**
-     * Small seasons whose best plan is proven: each seed is another one, in the order of their file. A search ends as soon as
-     * it has the best plan.
-     */
-    static final String SMALL = "small";
-
     /** How long the short form may take with everything, on two processors, s. */
     static final int SHORT_LIMIT = 8 * 60;
 
@@ -71,7 +65,7 @@ record SearchForm(List<SearchTask> tasks, int priceSeconds, int mostPriceSeconds
     /** Before a change and after it: a glance at every family that is quick, the demo farm more closely. */
     static SearchForm shortForm() {
         Tasks tasks = new Tasks();
-        tasks.add(SMALL, 10, 1, 3);
+        tasks.add(ProblemName.SMALL, 10, 1, 3);
         tasks.add("demo", 10, 1, 3);
         tasks.add("demo", 60, 1, 2);
         for (ProblemFamily family : ProblemFamily.values()) {
@@ -86,7 +80,7 @@ record SearchForm(List<SearchTask> tasks, int priceSeconds, int mostPriceSeconds
     /** Every family, ten seeds, three times; the largest last. */
     static SearchForm longForm() {
         Tasks tasks = new Tasks();
-        addAtAllTimes(tasks, SMALL);
+        addAtAllTimes(tasks, ProblemName.SMALL);
         List<ProblemFamily> families = new ArrayList<>(List.of(ProblemFamily.values()));
         families.sort(Comparator.comparingInt(ProblemFamily::fields));
         for (ProblemFamily family : families) {
@@ -113,12 +107,12 @@ record SearchForm(List<SearchTask> tasks, int priceSeconds, int mostPriceSeconds
 
     /** Seconds to look for the prices of a problem; 0 if it needs none. */
     int priceSeconds(String problem) {
-        return problem.equals(SMALL) ? 0 : Math.min(mostPriceSeconds, priceSeconds * fields(problem));
+        return problem.equals(ProblemName.SMALL) ? 0 : Math.min(mostPriceSeconds, priceSeconds * fields(problem));
     }
 
     /** Fields of the demo farm that a problem is as large as; 1 for season files and small seasons. */
     private static int fields(String problem) {
-        return problem.equals(SMALL) || problem.endsWith(".json")
+        return problem.equals(ProblemName.SMALL) || problem.endsWith(".json")
                 ? 1
                 : ProblemFamily.of(problem.split(":", 2)[0]).fields();
     }

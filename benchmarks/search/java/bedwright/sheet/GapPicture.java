@@ -1,6 +1,7 @@
 package bedwright.sheet;
 
 import bedwright.plan.MeasuredSearches;
+import bedwright.plan.ProblemName;
 import bedwright.plan.SearchBar;
 import bedwright.plan.SearchGroup;
 import bedwright.plan.SearchRow;
@@ -104,7 +105,7 @@ final class GapPicture {
     }
 
     Figure figure() {
-        String id = "gaps-" + problem.replaceAll("[^A-Za-z0-9]+", "-");
+        String id = "gaps-" + ProblemName.plain(problem);
         Svg svg = new Svg(
                 Svg.Form.INLINE, id, WIDTH, HEIGHT, "Gaps of " + problem + " by seconds of search", description());
         key(svg);

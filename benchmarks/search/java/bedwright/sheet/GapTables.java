@@ -1,6 +1,7 @@
 package bedwright.sheet;
 
 import bedwright.plan.MeasuredSearches;
+import bedwright.plan.ProblemName;
 import bedwright.plan.SearchBar;
 import bedwright.plan.SearchGroup;
 import bedwright.plan.SearchRow;
@@ -98,7 +99,7 @@ final class GapTables {
                 }
             }
         }
-        String id = problem.replaceAll("[^A-Za-z0-9]+", "-") + "-table";
+        String id = ProblemName.plain(problem) + "-table";
         return new Table(id, problem + " by seconds of search and commit", columns, rows);
     }
 

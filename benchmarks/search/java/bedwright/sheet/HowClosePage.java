@@ -3,6 +3,7 @@ package bedwright.sheet;
 import bedwright.plan.BenchArgs;
 import bedwright.plan.MeasuredSearches;
 import bedwright.plan.ProblemFamily;
+import bedwright.plan.ProblemName;
 import bedwright.plan.SearchBar;
 import bedwright.plan.SearchGroup;
 import bedwright.plan.SearchResults;
@@ -35,7 +36,6 @@ public final class HowClosePage {
     /** Name of the page's file. */
     public static final String FILE = "how-close.html";
 
-    private static final String SMALL = "small";
     private static final String ABOUT_SMALL =
             "Small seasons whose best plan is proven, another one for each seed: the bound is"
                     + " the best plan itself. A search ends as soon as it has it.";
@@ -131,7 +131,7 @@ public final class HowClosePage {
 
     /** Families first, in their order; then what else was measured. */
     private List<String> problems() {
-        Set<String> problems = new LinkedHashSet<>(List.of(SMALL));
+        Set<String> problems = new LinkedHashSet<>(List.of(ProblemName.SMALL));
         Arrays.stream(ProblemFamily.values()).map(ProblemFamily::label).forEach(problems::add);
         problems.addAll(measured.problems());
         return List.copyOf(problems);
@@ -223,7 +223,7 @@ public final class HowClosePage {
     }
 
     private static Optional<String> about(String problem) {
-        return problem.equals(SMALL)
+        return problem.equals(ProblemName.SMALL)
                 ? Optional.of(ABOUT_SMALL)
                 : Arrays.stream(ProblemFamily.values())
                         .filter(family -> family.label().equals(problem))
@@ -236,7 +236,7 @@ public final class HowClosePage {
     }
 
     private static String id(String problem) {
-        return "of-" + problem.replaceAll("[^A-Za-z0-9]+", "-");
+        return "of-" + ProblemName.plain(problem);
     }
 
     private static String section(String id, String heading, String body) {
