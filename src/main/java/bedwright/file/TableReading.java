@@ -65,7 +65,7 @@ final class TableReading {
         List<Node.Group> before = NodeEdit.groups(root, form.list());
         List<Node.Group> entries = new ArrayList<>();
         TableSheet sheet = sheets.get(form);
-        if (sheet == null) {
+        if (sheet == null || !sheet.namesRows()) {
             entries.addAll(before);
         } else {
             entries(form, sheet, sheet.rows(), before, entries, "/" + form.list());
@@ -152,6 +152,10 @@ final class TableReading {
     /** Fills the lists within entries from the rows of another table. */
     private void within(
             TableForm form, TableSheet sheet, List<Node.Group> owners, @Nullable TableSheet above, String path) {
+        if (above != null && !above.namesRows()) {
+            // Whose rows these are can't be known, and why is told.
+            return;
+        }
         TableForm parent = form.parent();
         String key = parent == null || parent.key() == null ? "name" : parent.key();
         Map<Integer, List<Grid.Row>> byOwner = new LinkedHashMap<>();

@@ -118,9 +118,15 @@ record TableSheet(TableForm form, Grid grid, List<TableColumn> columns, Map<Stri
 
     /** Rows in which something stands; none if it lacks a column by which they are known. */
     List<Grid.Row> rows() {
-        boolean known = (form.parentHead().isEmpty() || places.containsKey(form.parentHead()))
+        return namesRows()
+                ? grid.rows().stream().filter(row -> !row.isEmpty()).toList()
+                : List.of();
+    }
+
+    /** Whether it has the columns by which its rows are known. */
+    boolean namesRows() {
+        return (form.parentHead().isEmpty() || places.containsKey(form.parentHead()))
                 && (form.key() == null || places.containsKey(form.key()));
-        return known ? grid.rows().stream().filter(row -> !row.isEmpty()).toList() : List.of();
     }
 
     /** What stands in a column of a name. */

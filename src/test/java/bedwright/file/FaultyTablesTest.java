@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faulty edits, each told by sheet, row and column, once. */
 class FaultyTablesTest {
@@ -378,9 +379,10 @@ class FaultyTablesTest {
         });
     }
 
-    @Test
-    void withoutTheNamesNoRowIsKnown() {
-        List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeColumn("Crops", "name"));
+    @ParameterizedTest
+    @ValueSource(strings = {"Crops", "Outlets", "Beds"})
+    void withoutTheNamesNoRowIsKnown(String table) {
+        List<Grid> grids = TableEdit.edited(FARM, edit -> edit.removeColumn(table, "name"));
 
         FaultyTables faulty = catchThrowableOfType(FaultyTables.class, () -> SeasonTables.read(FARM, grids));
 
