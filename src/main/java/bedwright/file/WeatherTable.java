@@ -25,6 +25,7 @@ final class WeatherTable {
     private final long[] lastDay = new long[Measured.Kind.values().length];
     private @Nullable String otherStation;
     private int lineOutOfOrder;
+    private int lineOfOtherYear;
 
     WeatherTable(String file, int fromYear, int toYear) {
         this.faults = new WeatherFaults(file);
@@ -92,8 +93,16 @@ final class WeatherTable {
         add(kind, date, kind.isDirection() ? value : value / 10.0, line, column);
     }
 
-    /** Whether a kind's day comes after its last one. */
+    /** Whether a kind's day can be meant and comes after its last one. */
     boolean isInOrder(Measured.Kind kind, LocalDate date, int line, int column) {
+        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+            if (lineOfOtherYear != line) {
+                lineOfOtherYear = line;
+                faults.add(
+                        line, column, "The year " + date.getYear() + " can't be meant. Mend the date, or take it away.");
+            }
+            return false;
+        }
         long day = date.toEpochDay();
         long last = lastDay[kind.ordinal()];
         if (day > last) {
@@ -118,10 +127,6 @@ final class WeatherTable {
      * @param value °C, m/s or degrees
      */
     void add(Measured.Kind kind, LocalDate date, double value, int line, int column) {
-        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
-            faults.add(line, column, "The year " + date.getYear() + " can't be meant. Mend the date, or take it away.");
-            return;
-        }
         double least = kind.isTemperature() ? COLDEST : 0;
         double most = kind.isTemperature() ? HOTTEST : kind.isDirection() ? 360 : STRONGEST;
         if (!(value >= least && value <= most)) {

@@ -341,14 +341,25 @@ class FaultyWeatherTest {
         assertThat(faults(text).faults()).extracting(Fault::place).containsExactly(new Place(1, 30));
     }
 
+    /** Once, and not what follows from it: that the days after it are out of order. */
     @ParameterizedTest
     @ValueSource(ints = {1649, 2201})
     void aYearThatCanNotBeMeantIsTold(int year) {
-        FaultyFile faulty = faults("date,min (°C),max (°C)\n" + year + "-07-01,10,20\n");
+        FaultyFile faulty = faults("date,min (°C),max (°C)\n" + year + "-06-30,10,20\n2020-07-01,10,20\n");
 
-        assertThat(faulty.faults()).isNotEmpty().allSatisfy(fault -> {
-            assertThat(fault.line()).isEqualTo(2);
+        assertThat(faulty.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.place()).isEqualTo(new Place(2, 1));
             assertThat(fault.message()).contains("The year " + year + " can't be meant", "Mend the date");
+        });
+    }
+
+    @Test
+    void aMonthOfAYearThatCanNotBeMeantIsToldOnce() {
+        String text = changed(InventedStation.dly(DAYS), 1, line -> line.substring(0, 11) + "2999" + line.substring(15));
+
+        assertThat(faults(text).faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.line()).isEqualTo(1);
+            assertThat(fault.message()).contains("The year 2999 can't be meant");
         });
     }
 
