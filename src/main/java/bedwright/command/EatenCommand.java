@@ -71,7 +71,10 @@ final class EatenCommand implements Callable<Integer> {
         EatenRound round = EatenRound.of(then.season(), then.plantings(), pests, day);
         PrintWriter out = spec.commandLine().getOut();
         round.print(out);
-        return walked.follow(about, round.damaged(), "planned", out, harm -> round.first(out, harm.gone()));
+        return walked.follow(
+                about,
+                new RoundWalked.Round(round.damaged(), "planned", harm -> round.first(out, harm.gone())),
+                out);
     }
 
     private List<Integer> pests(Season season) {

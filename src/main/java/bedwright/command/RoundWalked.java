@@ -78,35 +78,38 @@ final class RoundWalked {
     }
 
     /**
-     * Goes on from a round that was printed: tells what to do first and how to note what is found, or walks it.
+     * A round that was printed.
      *
      * @param damaged in walking order
      * @param otherwise as what counts that is not noted
      * @param today prints what is to be done today, by what was found
      */
-    int follow(About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
-        if (damaged.isEmpty()) {
+    record Round(List<Damaged> damaged, String otherwise, Consumer<Harm> today) {}
+
+    /** Goes on from a round: tells what to do first and how to note what is found, or walks it. */
+    int follow(About about, Round round, PrintWriter out) {
+        if (round.damaged().isEmpty()) {
             return Exit.DONE;
         }
         out.println();
         if (isWalking) {
-            return walk(about, damaged, otherwise, out, today);
+            return walk(about, round, out);
         }
-        today.accept(new Harm(List.of(), List.of()));
+        round.today().accept(new Harm(List.of(), List.of()));
         out.println();
         out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
-                + " it by hand; what you don't note counts as " + otherwise + ":");
+                + " it by hand; what you don't note counts as " + round.otherwise() + ":");
         out.println("  " + Called.name() + " note " + about.typed() + " "
-                + damaged.getFirst().planting().number() + " lost half " + about.said() + " --on " + about.on());
+                + round.damaged().getFirst().planting().number() + " lost half " + about.said() + " --on " + about.on());
         return Exit.DONE;
     }
 
     /** Asks, notes and sums up. */
-    private int walk(About about, List<Damaged> damaged, String otherwise, PrintWriter out, Consumer<Harm> today) {
+    private int walk(About about, Round round, PrintWriter out) {
         List<Integer> known = noted(about.log(), about.on(), about.cause()).stream()
                 .map(entry -> ((Note.Lost) entry.note()).planting())
                 .toList();
-        List<Damaged> open = damaged.stream()
+        List<Damaged> open = round.damaged().stream()
                 .filter(stop -> !known.contains(stop.planting().number()))
                 .toList();
         if (!known.isEmpty()) {
@@ -124,7 +127,7 @@ final class RoundWalked {
                     return Exit.DONE;
                 }
             }
-            page(about, damaged, otherwise, found, after, out, today);
+            page(about, round, found, after, out);
             return Exit.DONE;
         } catch (IOException e) {
             throw new Refusal(
@@ -160,29 +163,22 @@ final class RoundWalked {
         return true;
     }
 
-    private void page(
-            About about,
-            List<Damaged> damaged,
-            String otherwise,
-            Walk.Found found,
-            SeasonLog after,
-            PrintWriter out,
-            Consumer<Harm> today) {
+    private void page(About about, Round round, Walk.Found found, SeasonLog after, PrintWriter out) {
         List<Integer> gone = new ArrayList<>();
         List<Integer> none = new ArrayList<>();
         for (Entry entry : noted(after, about.on(), about.cause())) {
             Note.Lost lost = (Note.Lost) entry.note();
             if (lost.lost().value() == 0) {
                 none.add(lost.planting());
-            } else if (lost.lost().isShare() ? lost.lost().value() >= 1 : isAll(damaged, lost)) {
+            } else if (lost.lost().isShare() ? lost.lost().value() >= 1 : isAll(round.damaged(), lost)) {
                 gone.add(lost.planting());
             }
         }
         out.println();
-        today.accept(new Harm(gone, none));
+        round.today().accept(new Harm(gone, none));
         if (!found.later().isEmpty()) {
-            out.println("Still to be counted, and taken as " + otherwise + " below: "
-                    + damaged.stream()
+            out.println("Still to be counted, and taken as " + round.otherwise() + " below: "
+                    + round.damaged().stream()
                             .filter(stop ->
                                     found.later().contains(stop.planting().number()))
                             .map(Damaged::named)

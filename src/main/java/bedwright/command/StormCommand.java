@@ -112,10 +112,11 @@ final class StormCommand implements Callable<Integer> {
         List<Damaged> damaged = round.damaged();
         return walked.follow(
                 about,
-                damaged,
-                isNoted(then.season(), day) ? "likely harmed by the noted gust" : "unharmed",
-                out,
-                harm -> StormRound.first(out, damaged, harm.gone(), harm.none()));
+                new RoundWalked.Round(
+                        damaged,
+                        isNoted(then.season(), day) ? "likely harmed by the noted gust" : "unharmed",
+                        harm -> StormRound.first(out, damaged, harm.gone(), harm.none())),
+                out);
     }
 
     private static boolean isNoted(Season season, LocalDate day) {

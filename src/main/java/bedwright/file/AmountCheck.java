@@ -129,7 +129,7 @@ final class AmountCheck {
     private void less(String path, String there, String of, String less) {
         flaws.add(
                 path,
-                "There " + (there.startsWith("1 ") ? "is " : "are ") + there + " " + of + ", so " + less
+                "The season has " + there + " " + of + ", so " + less
                         + " can't be had. Take away no more than there is.");
     }
 

@@ -64,8 +64,8 @@ class AmountCheckTest {
             "beds": [{"beds": "Open bed", "count": 499}]           | beds/0/count   | there would be 501 beds "Open bed", of which there are 2
             "beds": [{"beds": "Open bed", "metres": 1988.5}]       | beds/0/metres  | a bed "Open bed", now 12 m long, would have 2000.5 m
             "nets": [{"net": "Net", "metres": 1}, {"net": "Net", "metres": 2}] | nets/1/net | "Net" is changed twice
-            "nets": [{"net": "Net", "metres": -7}]                 | nets/0/metres  | There are 6 m of this net, so 7 m less
-            "bench": -151                                          | bench          | There are 150 cells on the bench, so 151 fewer
+            "nets": [{"net": "Net", "metres": -7}]                 | nets/0/metres  | The season has 6 m of this net, so 7 m less
+            "bench": -151                                          | bench          | The season has 150 cells on the bench, so 151 fewer
             "ownHours": [{"from": "2031-01-01", "more": 4}]        | ownHours/0     | No week of the season
             "cuttingHands": [{"from": "2031-01-01", "more": 4}]    | cuttingHands/0 | No week of the season
             "hiredHours": [{"from": "2027-07-19", "more": 4}]      | hiredHours/0   | from 2027-05-10 to 2027-07-18
@@ -102,7 +102,7 @@ class AmountCheckTest {
         assertThat(faults(season, "\"nets\": [{\"net\": \"Net\", \"metres\": -2}]"))
                 .singleElement()
                 .satisfies(fault ->
-                        assertThat(fault.message()).contains("There is 1 m of this net, so 2 m less can't be had"));
+                        assertThat(fault.message()).contains("The season has 1 m of this net, so 2 m less can't be had"));
     }
 
     @Test
@@ -112,7 +112,7 @@ class AmountCheckTest {
         assertThat(faults(season, "\"bench\": -2"))
                 .singleElement()
                 .satisfies(fault ->
-                        assertThat(fault.message()).contains("There is 1 cell on the bench, so 2 fewer can't be had"));
+                        assertThat(fault.message()).contains("The season has 1 cell on the bench, so 2 fewer can't be had"));
     }
 
     /** 6 m of net are 19.69 ft, of which 20 ft, 6.096 m, can't be taken away. */
@@ -121,6 +121,6 @@ class AmountCheckTest {
         assertThat(faults(SEASON.with(Units.FEET), "\"nets\": [{\"net\": \"Net\", \"metres\": -6.096}]"))
                 .singleElement()
                 .satisfies(fault ->
-                        assertThat(fault.message()).contains("There are 19.685", "ft of this net, so 20 ft less"));
+                        assertThat(fault.message()).contains("The season has 19.685", "ft of this net, so 20 ft less"));
     }
 }

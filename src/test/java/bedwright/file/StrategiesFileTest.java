@@ -60,7 +60,7 @@ class StrategiesFileTest {
                         + "|now 12 m long, would have 0.4",
                 "`, \"trays\": 5`|/strategies/1/trays|never short of trays",
                 "`, \"cover\": 5`|/strategies/1/cover|no row cover",
-                "`, \"nets\": [{\"net\": \"Net\", \"metres\": -7}]`|/strategies/1/nets/0/metres|There are 6 m of this net",
+                "`, \"nets\": [{\"net\": \"Net\", \"metres\": -7}]`|/strategies/1/nets/0/metres|The season has 6 m of this net",
                 "`, \"outlets\": [{\"outlet\": \"Stall, focal\"}]`|/strategies/1/outlets/0|neither is said",
                 "`, \"outlets\": [{\"outlet\": \"Stall, focal\", \"times\": 2, \"amount\": 5}]`"
                         + "|/strategies/1/outlets/0|both are said",
