@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,8 @@ public final class HowClose {
     private final SearchResults results;
     private volatile boolean isDone;
     private final AtomicInteger added = new AtomicInteger();
+    /** Gaps of the best plans known, per cent. */
+    private final Map<String, Double> best = new HashMap<>();
 
     private HowClose(SearchForm form, String commit, Path folder) {
         this.form = form;
@@ -76,6 +79,10 @@ public final class HowClose {
         SearchedProblem problem = name.equals(ProblemName.SMALL)
                 ? null
                 : SearchedProblem.named(name, new KeptPrices(folder, name), form.priceSeconds(name));
+        Double known = problem == null ? null : problem.gapOfBestKnown(folder, name);
+        if (known != null) {
+            best.put(name, known);
+        }
         for (SearchTask task : tasks) {
             SearchRow row =
                     (problem == null ? SearchedProblem.small(task.seed()) : problem).search(task, commit, setting);
@@ -107,7 +114,7 @@ public final class HowClose {
         if (rows.isEmpty()) {
             return;
         }
-        SearchSummary.lines(MeasuredSearches.of(rows)).forEach(System.out::println);
+        SearchSummary.lines(MeasuredSearches.of(rows), best).forEach(System.out::println);
         Path page = folder.resolve(HowClosePage.FILE);
         Files.writeString(page, HowClosePage.html(rows));
         System.out.println("Pictures and tables: " + page);

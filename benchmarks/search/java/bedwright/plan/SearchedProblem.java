@@ -5,6 +5,7 @@ import bedwright.compare.RuleOfThumb;
 import bedwright.exact.ProvenBest;
 import bedwright.recheck.Recheck;
 import bedwright.season.Season;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -44,6 +45,12 @@ final class SearchedProblem {
         Ceiling ceiling = Ceiling.of(
                 facts, relaxed, missing -> kept.of(season, facts, relaxed, missing, priceSeconds));
         return new SearchedProblem(season, facts, ceiling, null);
+    }
+
+    /** The gap of the best plan known of a problem, per cent; null if none is kept, or no bound is known. */
+    @Nullable
+    Double gapOfBestKnown(Path folder, String problem) {
+        return BestKnown.of(folder, problem, season, facts).map(ceiling::gap).orElse(null);
     }
 
     /** A small season whose best plan is proven; nothing is known of plans that miss more than that one. */

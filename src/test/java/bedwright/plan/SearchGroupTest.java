@@ -3,6 +3,7 @@ package bedwright.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,7 +60,7 @@ class SearchGroupTest {
                 SearchRows.of(3, 9, "before0"),
                 SearchRows.of(1, 3, "after00"),
                 SearchRows.of(2, 3.5, "after00"));
-        assertThat(SearchSummary.lines(MeasuredSearches.of(rows)))
+        assertThat(SearchSummary.lines(MeasuredSearches.of(rows), Map.of()))
                 .last()
                 .asString()
                 .endsWith("before0: 4.50, now 3.25 (seeds in both: 2)");
@@ -70,9 +71,20 @@ class SearchGroupTest {
         List<SearchRow> rows = List.of(
                 SearchRows.of(new SearchTask("demo", 10, 1), 4, "before0", SearchRows.ELSEWHERE),
                 SearchRows.of(1, 3, "after00"));
-        assertThat(SearchSummary.lines(MeasuredSearches.of(rows)))
+        assertThat(SearchSummary.lines(MeasuredSearches.of(rows), Map.of()))
                 .last()
                 .asString()
                 .endsWith("not measured");
+    }
+
+    @Test
+    void theSummarySaysHowFarTheMedianLiesFromTheBestPlanKnown() {
+        List<SearchRow> rows = List.of(SearchRows.of(1, 4, "after00"), SearchRows.of(2, 3.5, "after00"));
+        String problem = rows.getFirst().task().problem();
+
+        assertThat(SearchSummary.lines(MeasuredSearches.of(rows), Map.of(problem, 3.21)))
+                .last()
+                .asString()
+                .matches(".* 3\\.75 +3\\.50 +4\\.00 +0\\.54 .*");
     }
 }
