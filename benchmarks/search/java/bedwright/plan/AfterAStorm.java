@@ -87,7 +87,17 @@ public final class AfterAStorm {
 
     public static void main(String[] args) {
         BenchArgs said = new BenchArgs(
-                args, "plan", "storms", "first", "seconds", "moves", "scratch", "scratch-moves", "priced", "dear", "commit");
+                args,
+                "plan",
+                "storms",
+                "first",
+                "seconds",
+                "moves",
+                "scratch",
+                "scratch-moves",
+                "priced",
+                "dear",
+                "commit");
         Plan plan = PlanFile.read(Path.of(said.text("plan", "plans/demo-farm/plan.json")));
         int first = said.number("first", 1);
         System.err.println(DemoFarm.heading(said.text("commit", "not named")));

@@ -42,8 +42,7 @@ final class SearchedProblem {
             return new SearchedProblem(season, facts, new Ceiling(facts, missing -> null), null);
         }
         Relaxation relaxed = new Relaxation(facts);
-        Ceiling ceiling = Ceiling.of(
-                facts, relaxed, missing -> kept.of(season, facts, relaxed, missing, priceSeconds));
+        Ceiling ceiling = Ceiling.of(facts, relaxed, missing -> kept.of(season, facts, relaxed, missing, priceSeconds));
         return new SearchedProblem(season, facts, ceiling, null);
     }
 
@@ -59,8 +58,7 @@ final class SearchedProblem {
         Season season = proven.season();
         Search.Found best = proven.best();
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        Ceiling ceiling =
-                new Ceiling(facts, missing -> missing == -best.medium() ? Double.valueOf(best.soft()) : null);
+        Ceiling ceiling = new Ceiling(facts, missing -> missing == -best.medium() ? Double.valueOf(best.soft()) : null);
         return new SearchedProblem(season, facts, ceiling, best);
     }
 

@@ -72,9 +72,7 @@ final class EatenCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         round.print(out);
         return walked.follow(
-                about,
-                new RoundWalked.Round(round.damaged(), "planned", harm -> round.first(out, harm.gone())),
-                out);
+                about, new RoundWalked.Round(round.damaged(), "planned", harm -> round.first(out, harm.gone())), out);
     }
 
     private List<Integer> pests(Season season) {

@@ -100,7 +100,8 @@ final class RoundWalked {
         out.println("The same command with --walk asks for each what is lost, notes it, and says what follows. Or note"
                 + " it by hand; what you don't note counts as " + round.otherwise() + ":");
         out.println("  " + Called.name() + " note " + about.typed() + " "
-                + round.damaged().getFirst().planting().number() + " lost half " + about.said() + " --on " + about.on());
+                + round.damaged().getFirst().planting().number() + " lost half " + about.said() + " --on "
+                + about.on());
         return Exit.DONE;
     }
 

@@ -118,9 +118,7 @@ record TableSheet(TableForm form, Grid grid, List<TableColumn> columns, Map<Stri
 
     /** Rows in which something stands; none if it lacks a column by which they are known. */
     List<Grid.Row> rows() {
-        return namesRows()
-                ? grid.rows().stream().filter(row -> !row.isEmpty()).toList()
-                : List.of();
+        return namesRows() ? grid.rows().stream().filter(row -> !row.isEmpty()).toList() : List.of();
     }
 
     /** Whether it has the columns by which its rows are known. */

@@ -99,7 +99,9 @@ final class WeatherTable {
             if (lineOfOtherYear != line) {
                 lineOfOtherYear = line;
                 faults.add(
-                        line, column, "The year " + date.getYear() + " can't be meant. Mend the date, or take it away.");
+                        line,
+                        column,
+                        "The year " + date.getYear() + " can't be meant. Mend the date, or take it away.");
             }
             return false;
         }

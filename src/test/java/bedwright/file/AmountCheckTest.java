@@ -101,8 +101,8 @@ class AmountCheckTest {
 
         assertThat(faults(season, "\"nets\": [{\"net\": \"Net\", \"metres\": -2}]"))
                 .singleElement()
-                .satisfies(fault ->
-                        assertThat(fault.message()).contains("The season has 1 m of this net, so 2 m less can't be had"));
+                .satisfies(fault -> assertThat(fault.message())
+                        .contains("The season has 1 m of this net, so 2 m less can't be had"));
     }
 
     @Test
@@ -111,8 +111,8 @@ class AmountCheckTest {
 
         assertThat(faults(season, "\"bench\": -2"))
                 .singleElement()
-                .satisfies(fault ->
-                        assertThat(fault.message()).contains("The season has 1 cell on the bench, so 2 fewer can't be had"));
+                .satisfies(fault -> assertThat(fault.message())
+                        .contains("The season has 1 cell on the bench, so 2 fewer can't be had"));
     }
 
     /** 6 m of net are 19.69 ft, of which 20 ft, 6.096 m, can't be taken away. */

@@ -355,7 +355,8 @@ class FaultyWeatherTest {
 
     @Test
     void aMonthOfAYearThatCanNotBeMeantIsToldOnce() {
-        String text = changed(InventedStation.dly(DAYS), 1, line -> line.substring(0, 11) + "2999" + line.substring(15));
+        String text =
+                changed(InventedStation.dly(DAYS), 1, line -> line.substring(0, 11) + "2999" + line.substring(15));
 
         assertThat(faults(text).faults()).singleElement().satisfies(fault -> {
             assertThat(fault.line()).isEqualTo(1);
