@@ -5,22 +5,22 @@ package bedwright.season;
  * the nearer the first day on which anything is done otherwise. The usual prices are assumed.
  */
 public record ChangePrices(
-        @Fact(value = "Another bed", unit = "money", min = 0, byDefault = "3")
+        @Fact(value = "Another bed", unit = "money", min = 0, byDefault = "3.3")
         double bed,
 
-        @Fact(value = "Another week", unit = "money", min = 0, byDefault = "3")
+        @Fact(value = "Another week", unit = "money", min = 0, byDefault = "3.3")
         double week,
 
-        @Fact(value = "Another method", unit = "money", min = 0, byDefault = "3")
+        @Fact(value = "Another method", unit = "money", min = 0, byDefault = "3.3")
         double method,
 
-        @Fact(value = "Pulled sooner or later", unit = "money", min = 0, byDefault = "3")
+        @Fact(value = "Pulled sooner or later", unit = "money", min = 0, byDefault = "3.3")
         double pulled,
 
-        @Fact(value = "Left out", unit = "money", min = 0, byDefault = "5")
+        @Fact(value = "Left out", unit = "money", min = 0, byDefault = "5.5")
         double leftOut,
 
-        @Fact(value = "Put in", unit = "money", min = 0, byDefault = "5")
+        @Fact(value = "Put in", unit = "money", min = 0, byDefault = "5.5")
         double putIn,
 
         @Fact(value = "How many times as dear a change is that is due at once", min = 1, max = 100, byDefault = "4")
@@ -30,7 +30,7 @@ public record ChangePrices(
         int weeks) {
 
     /** The usual prices. */
-    public static final ChangePrices USUAL = new ChangePrices(3, 3, 3, 3, 5, 5, 4, 8);
+    public static final ChangePrices USUAL = new ChangePrices(3.3, 3.3, 3.3, 3.3, 5.5, 5.5, 4, 8);
 
     /**
      * How many times its price a change costs, by how many weeks lie between now and its first week.
