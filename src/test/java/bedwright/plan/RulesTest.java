@@ -237,7 +237,8 @@ class RulesTest {
         HandSeason season = new HandSeason()
                 .with(
                         "\"outlets\": []",
-                        "\"outlets\": [], \"underWay\": {\"on\": \"2027-03-15\", \"nextNumber\": 3, \"inForce\": ["
+                        "\"outlets\": [], \"changes\": {\"week\": 3, \"leftOut\": 5},"
+                                + " \"underWay\": {\"on\": \"2027-03-15\", \"nextNumber\": 3, \"inForce\": ["
                                 + inForce(1, "2027-03-29") + ", " + inForce(2, "2027-04-12") + "]}");
 
         assertSoft(season, Rule.CHANGES, 975 + 1250, 5);
