@@ -2,6 +2,7 @@ package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -24,8 +25,13 @@ final class Figures {
     static final int WEEK_SUMS = 5;
     static final int HEAD = 6;
     static final int A_RUN = 3;
+    /** Parts that the largest number of a row's stems is told in: see {@link #parts}. */
+    static final int PARTS = Byte.MAX_VALUE;
 
     private final int[][] figures;
+    private final byte[][] parts;
+    private final int[] partsStart;
+    private final float[] part;
     private final int[] stock;
     private final int[] start;
     private final int[] bed;
@@ -38,9 +44,14 @@ final class Figures {
         start = new int[places];
         bed = new int[places];
         material = new long[places];
+        parts = new byte[figures.length][];
+        partsStart = new int[places];
+        part = new float[places];
         int[] at = new int[table.rows()];
+        int[] partsAt = new int[table.rows()];
         for (int s = 0; s < figures.length; s++) {
             figures[s] = compiled(table, s, at, kinds);
+            parts[s] = parts(table, s, partsAt);
         }
     }
 
@@ -77,6 +88,35 @@ final class Figures {
         for (int[] one : rows) {
             System.arraycopy(one, 0, all, to, one.length);
             to += one.length;
+        }
+        return all;
+    }
+
+    /**
+     * The stems of a stock's rows in parts, one row after the other.
+     *
+     * @param at where each row begins, plus one: 0 for those not yet met
+     */
+    private byte[] parts(ProspectTable table, int s, int[] at) {
+        int first = table.firstPlace(s);
+        int end = table.firstPlace(s + 1);
+        int length = 0;
+        for (int place = first; place < end; place++) {
+            int row = table.row(place);
+            if (at[row] == 0) {
+                at[row] = length + 1;
+                length += table.stems(row).length;
+            }
+        }
+        byte[] all = new byte[length];
+        for (int place = first; place < end; place++) {
+            int[] stems = table.stems(table.row(place));
+            int from = at[table.row(place)] - 1;
+            partsStart[place] = from;
+            part[place] = Math.max(1, Arrays.stream(stems).max().orElse(0)) / (float) PARTS;
+            for (int i = 0; i < stems.length; i++) {
+                all[from + i] = (byte) Math.round(stems[i] / part[place]);
+            }
         }
         return all;
     }
@@ -141,6 +181,24 @@ final class Figures {
     /** Where they begin in it. */
     int start(int place) {
         return start[place];
+    }
+
+    /**
+     * The array in which a place's stems lie once more, laid out likewise, in whole parts of {@link #part} each, at most
+     * {@link #PARTS}: a quarter of the memory, and a sum of products with prices fits an int.
+     */
+    byte[] parts(int place) {
+        return parts[stock[place]];
+    }
+
+    /** Where they begin in it. */
+    int partsStart(int place) {
+        return partsStart[place];
+    }
+
+    /** Hundredths in a part of a place's stems. */
+    float part(int place) {
+        return part[place];
     }
 
     int stock(int place) {

@@ -47,11 +47,12 @@ final class Filling {
      * @param line its number
      * @param node its kind, of this role's kinds
      * @param asked hundredths asked for, by week
+     * @param askedEach the same for each season: week w in season k at w × K + k
      * @param gain grains for each hundredth taken
      * @param weight weight of a hundredth missing
      * @param asksBefore in how many weeks before each it asks for any
      */
-    record Line(int line, int node, int[] asked, long gain, long weight, int[] asksBefore) {
+    record Line(int line, int node, int[] asked, int[] askedEach, long gain, long weight, int[] asksBefore) {
         boolean asksIn(int first, int end) {
             return asksBefore[first] < asksBefore[end];
         }
@@ -117,7 +118,9 @@ final class Filling {
             for (int w = 0; w < weeks; w++) {
                 before[w + 1] = before[w] + (line.asked()[w] > 0 ? 1 : 0);
             }
-            lines[i] = new Line(line.index(), cells.of(line.node()) - first, asked, gain, line.weight(), before);
+            int[] each = new int[weeks * seasons];
+            Arrays.setAll(each, at -> asked[at / seasons]);
+            lines[i] = new Line(line.index(), cells.of(line.node()) - first, asked, each, gain, line.weight(), before);
         }
         return new Filling(role, first, parent, most, lines, none, weeks, cutRate, clearRate);
     }
@@ -145,6 +148,7 @@ final class Filling {
         private double[][] price = new double[0][];
         private final double[] nothing;
         private double[] gains = new double[0];
+        /** Of a role's kinds, those that are asked for in the weeks, or of which only so many can be sold, and what holds them. */
         private boolean[] isAsked = new boolean[0];
 
         Result(int weeks, int seasons) {
@@ -162,6 +166,7 @@ final class Filling {
         private int[][] room(int nodes) {
             if (room.length < nodes) {
                 room = new int[nodes][money.length];
+                isAsked = new boolean[nodes];
             }
             return room;
         }
@@ -172,9 +177,7 @@ final class Filling {
                 tight = new int[nodes][money.length];
                 worth = new double[nodes][money.length];
                 price = new double[nodes][money.length];
-                isAsked = new boolean[nodes];
             }
-            Arrays.fill(isAsked, false);
             if (gains.length <= lines) {
                 gains = new double[lines + 1];
             }
@@ -194,8 +197,12 @@ final class Filling {
     void fill(int first, int end, int[] sums, int[] change, boolean[] isTouched, Result result) {
         int wide = (end - first) * seasons;
         int[][] room = result.room(nodes);
+        boolean[] isAsked = result.isAsked;
+        noteAsked(first, end, isAsked);
         for (int n = 0; n < nodes; n++) {
-            System.arraycopy(sums, ((firstNode + n) * weeks + first) * seasons, room[n], 0, wide);
+            if (isAsked[n]) {
+                System.arraycopy(sums, at(n, first * seasons), room[n], 0, wide);
+            }
         }
         System.arraycopy(none, first * seasons, result.money, 0, wide);
         Arrays.fill(result.came, 0, wide, 0);
@@ -209,7 +216,9 @@ final class Filling {
                 plus(result.came, more, wide);
                 for (int above = n; above >= 0; above = parent[above]) {
                     if (most[above] == Integer.MAX_VALUE) {
-                        plus(room[above], more, wide);
+                        if (isAsked[above]) {
+                            plus(room[above], more, wide);
+                        }
                     } else {
                         plusToMost(room[above], more, most[above], wide);
                     }
@@ -366,12 +375,7 @@ final class Filling {
         int from = first * seasons;
         int[][] room = result.room(nodes);
         result.makeTight(nodes, lines.length);
-        for (Line line : lines) {
-            noteAsked(line.asksIn(first, end) ? line.node : -1, result.isAsked);
-        }
-        for (int n : capped) {
-            noteAsked(n, result.isAsked);
-        }
+        noteAsked(first, end, result.isAsked);
         for (int n = 0; n < nodes; n++) {
             if (result.isAsked[n]) {
                 System.arraycopy(sums, at(n, from), room[n], 0, wide);
@@ -384,13 +388,25 @@ final class Filling {
         for (int l = 0; l < lines.length; l++) {
             Line line = lines[l];
             if (line.asksIn(first, end)) {
-                spread(line.asked, first, end, asked);
-                System.arraycopy(asked, 0, taken, 0, wide);
+                System.arraycopy(line.askedEach, from, asked, 0, wide);
+                System.arraycopy(line.askedEach, from, taken, 0, wide);
                 takeWide(line.node, room, wide, taken);
                 for (int n = line.node; n >= 0; n = parent[n]) {
                     noteTight(l, asked, room[n], result.tight[n], wide);
                 }
             }
+        }
+    }
+
+    private void noteAsked(int first, int end, boolean[] isAsked) {
+        Arrays.fill(isAsked, 0, nodes, false);
+        for (Line line : lines) {
+            if (line.asksIn(first, end)) {
+                noteAsked(line.node, isAsked);
+            }
+        }
+        for (int n : capped) {
+            noteAsked(n, isAsked);
         }
     }
 
@@ -412,7 +428,7 @@ final class Filling {
     private void take(Line line, int first, int end, int[][] room, Result result) {
         int wide = (end - first) * seasons;
         int[] taken = result.taken;
-        spread(line.asked, first, end, taken);
+        System.arraycopy(line.askedEach, first * seasons, taken, 0, wide);
         takeWide(line.node, room, wide, taken);
         plus(result.served, taken, wide);
         earn(result.money, taken, line.gain, wide);
@@ -425,20 +441,36 @@ final class Filling {
         }
     }
 
-    /** Lays out what is the same in all seasons, for a run of weeks from 0 on. */
-    private void spread(int[] byWeek, int first, int end, int[] to) {
-        for (int w = first, at = 0; w < end; w++, at += seasons) {
-            Arrays.fill(to, at, at + seasons, byWeek[w]);
+    /** Keeps what is to be taken to what every enclosing kind has, and takes it from them. */
+    private void takeWide(int node, int[][] room, int wide, int[] taken) {
+        int above = parent[node];
+        if (above < 0) {
+            takeFrom(room[node], wide, taken);
+            return;
+        }
+        for (int n = parent[above]; n >= 0; n = parent[n]) {
+            least(taken, room[n], wide);
+        }
+        takeFrom(room[node], room[above], wide, taken);
+        for (int n = parent[above]; n >= 0; n = parent[n]) {
+            minus(room[n], taken, wide);
         }
     }
 
-    /** Keeps what is to be taken to what every enclosing kind has, and takes it from them. */
-    private void takeWide(int node, int[][] room, int wide, int[] taken) {
-        for (int n = node; n >= 0; n = parent[n]) {
-            least(taken, room[n], wide);
+    private static void takeFrom(int[] room, int wide, int[] taken) {
+        for (int i = 0; i < wide; i++) {
+            int most = Math.min(taken[i], room[i]);
+            taken[i] = most;
+            room[i] -= most;
         }
-        for (int n = node; n >= 0; n = parent[n]) {
-            minus(room[n], taken, wide);
+    }
+
+    private static void takeFrom(int[] room, int[] above, int wide, int[] taken) {
+        for (int i = 0; i < wide; i++) {
+            int most = Math.min(Math.min(taken[i], room[i]), above[i]);
+            taken[i] = most;
+            room[i] -= most;
+            above[i] -= most;
         }
     }
 

@@ -19,6 +19,10 @@ final class Margins {
     private final int seasons;
     /** Grains a hundredth of a kind told apart: (kind × weeks + week) × K + season. */
     private final float[] prices;
+    /** The same where money alone is at stake, and as it can be looked up quicker. */
+    private final WholePrices whole;
+
+    private boolean isWhole;
     /** Grains a tick of work: week × K + season. */
     private final double[] rates;
     /** Grains for a tick of work in every season: by week. */
@@ -44,6 +48,7 @@ final class Margins {
         this.weeks = facts.weeks;
         this.seasons = facts.seasonCount;
         this.prices = new float[weeks * facts.cells.size() * seasons];
+        this.whole = new WholePrices(facts);
         this.rates = new double[weeks * seasons];
         this.work = new double[weeks];
         this.money = new float[seasons];
@@ -94,12 +99,22 @@ final class Margins {
                 work[w] = weighed(w);
             }
         }
+        if (all || areNew) {
+            whole.weigh(weights);
+        }
         for (Filling filling : facts.fillings) {
             price(filling, all);
+        }
+        if (!all && areNew) {
+            for (Filling filling : facts.fillings) {
+                makeWhole(filling, 0, weeks);
+            }
         }
         score.stems().forgetNew();
         score.hours().forgetNew();
         version = score.version();
+        // What must be ours has no price that whole numbers reach.
+        isWhole = whole.areFine() && score.medium() == 0;
     }
 
     private void rate(int week) {
@@ -127,9 +142,16 @@ final class Margins {
             if (w == weeks || !(all || isNewRate[w] || stems.isNew(cell + w))) {
                 if (first < w) {
                     stems.price(filling, first, w, rates, MUST, given[filling.role], prices);
+                    makeWhole(filling, first, w);
                 }
                 first = w + 1;
             }
+        }
+    }
+
+    private void makeWhole(Filling filling, int first, int end) {
+        for (int n : given[filling.role]) {
+            whole.set(prices, ((filling.firstNode + n) * weeks + first) * seasons, (end - first) * seasons);
         }
     }
 
@@ -147,7 +169,9 @@ final class Margins {
         int[] of = figures.of(place);
         int start = figures.start(place);
         double every = figures.material(place) + (facts.restBroken[place] ? facts.restPrice : 0);
-        return stems(of, Figures.runs(of, start), of[start + Figures.RUNS])
+        int runs = Figures.runs(of, start);
+        int count = of[start + Figures.RUNS];
+        return (isWhole ? whole.stems(place, of, runs, count) : stems(of, runs, count))
                 - minutes(of, start, Figures.work(start))
                 - seasons * every;
     }
@@ -186,10 +210,17 @@ final class Margins {
     /** What the minutes of a place that stand from {@code at} on cost, by the week. */
     private double minutes(int[] of, int start, int at) {
         int week = of[start + Figures.WORK_FROM];
-        double sum = 0;
-        for (int i = 0; i < of[start + Figures.WORK_WEEKS]; i++) {
-            sum += work[week + i] * of[at + i];
+        int count = of[start + Figures.WORK_WEEKS];
+        // Two sums, neither of which waits for the other.
+        double even = 0;
+        double odd = 0;
+        for (int i = 0; i + 1 < count; i += 2) {
+            even += work[week + i] * of[at + i];
+            odd += work[week + i + 1] * of[at + i + 1];
         }
-        return Grains.TICKS_A_MINUTE * sum;
+        if (count % 2 == 1) {
+            even += work[week + count - 1] * of[at + count - 1];
+        }
+        return Grains.TICKS_A_MINUTE * (even + odd);
     }
 }

@@ -5,11 +5,14 @@ import org.jspecify.annotations.Nullable;
 
 /** What one search lets others see of itself while it runs: how much it has asked, and the score its moves look at. */
 public final class Probe {
+    private static final double NOT_SAID = -1;
+
     private final AtomicLong asked = new AtomicLong();
     private @Nullable SolverScore live;
     private @Nullable Cooling cooling;
     private long askedAtFirst;
     private long began;
+    private double temperature = NOT_SAID;
     private Runnable onLook = () -> {};
     private Runnable onOver = () -> {};
     /** Plantings that were moved since {@link #forgetMoved}, unless the whole plan may be another. */
@@ -34,11 +37,16 @@ public final class Probe {
         live = null;
         askedAtFirst = asked.get();
         began = System.nanoTime();
+        cool();
     }
 
-    /** The temperature now, or −1 if nothing is said of it; for the search's own thread only. */
+    private void cool() {
+        temperature = cooling == null ? NOT_SAID : cooling.after(asked.get() - askedAtFirst, System.nanoTime() - began);
+    }
+
+    /** The temperature since the last move that was counted, or −1 if nothing is said of it; for the search's own thread only. */
     double temperature() {
-        return cooling == null ? -1 : cooling.after(asked.get() - askedAtFirst, System.nanoTime() - began);
+        return temperature;
     }
 
     /** Has this run when as many moves have been tried as the round has, where moves decide themselves. */
@@ -54,6 +62,7 @@ public final class Probe {
     /** Counts one move as tried, and ends the round after its last; called by the search's own thread only. */
     void count() {
         asked.lazySet(asked.get() + 1);
+        cool();
         if (cooling != null && asked.get() - askedAtFirst >= cooling.moves()) {
             onOver.run();
         }
