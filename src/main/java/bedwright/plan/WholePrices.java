@@ -3,8 +3,8 @@ package bedwright.plan;
 /**
  * Prices of stems in whole numbers, each season's as caution weighs it, so that what a place brings is one sum of products
  * over each of its runs and not a sum for each season, in loops as short as there are seasons. What is lost by rounding
- * prices and stems ({@link Figures#parts}) is as a rule some cents in a season for a planting, at most a few tenths of a
- * dollar on the demo farm: a small part of the temperature of a search wherever that still accepts losses.
+ * prices and stems ({@link Figures#parts}) is one part in some hundreds of what a planting brings: a small part of the
+ * temperature of a search wherever that still accepts losses.
  */
 final class WholePrices {
     /** A dearest price of fewer units would be too coarse. */
