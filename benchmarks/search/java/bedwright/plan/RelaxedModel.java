@@ -106,8 +106,8 @@ final class RelaxedModel {
             workRow[w] = program.exactly(-fixed);
             program.add(workRow[w], work[w], -1);
         }
-        double low = relaxed.leastWeight();
-        double spread = relaxed.greatestWeight() - low;
+        double low = relaxed.facts.leastWeight();
+        double spread = relaxed.facts.greatestWeight() - low;
         int[] value = new int[seasons];
         int[] valueRow = none(seasons);
         int threshold = program.free();
@@ -366,7 +366,7 @@ final class RelaxedModel {
         double[] each = new double[layout.size()];
         double[] weight = new double[seasons];
         for (int k = 0; k < seasons; k++) {
-            weight[k] = relaxed.leastWeight() + dual(worstRow[k]);
+            weight[k] = relaxed.facts.leastWeight() + dual(worstRow[k]);
             each[layout.seasons() + k] = weight[k];
         }
         double aTick = money / Grains.TICKS_AN_HOUR;

@@ -47,12 +47,11 @@ final class Filling {
      * @param line its number
      * @param node its kind, of this role's kinds
      * @param asked hundredths asked for, by week
-     * @param askedEach the same for each season: week w in season k at w × K + k
      * @param gain grains for each hundredth taken
      * @param weight weight of a hundredth missing
      * @param asksBefore in how many weeks before each it asks for any
      */
-    record Line(int line, int node, int[] asked, int[] askedEach, long gain, long weight, int[] asksBefore) {
+    record Line(int line, int node, int[] asked, long gain, long weight, int[] asksBefore) {
         boolean asksIn(int first, int end) {
             return asksBefore[first] < asksBefore[end];
         }
@@ -118,9 +117,7 @@ final class Filling {
             for (int w = 0; w < weeks; w++) {
                 before[w + 1] = before[w] + (line.asked()[w] > 0 ? 1 : 0);
             }
-            int[] each = new int[weeks * seasons];
-            Arrays.setAll(each, at -> asked[at / seasons]);
-            lines[i] = new Line(line.index(), cells.of(line.node()) - first, asked, each, gain, line.weight(), before);
+            lines[i] = new Line(line.index(), cells.of(line.node()) - first, asked, gain, line.weight(), before);
         }
         return new Filling(role, first, parent, most, lines, none, weeks, cutRate, clearRate);
     }
@@ -388,8 +385,8 @@ final class Filling {
         for (int l = 0; l < lines.length; l++) {
             Line line = lines[l];
             if (line.asksIn(first, end)) {
-                System.arraycopy(line.askedEach, from, asked, 0, wide);
-                System.arraycopy(line.askedEach, from, taken, 0, wide);
+                spread(line.asked, first, end, asked);
+                System.arraycopy(asked, 0, taken, 0, wide);
                 takeWide(line.node, room, wide, taken);
                 for (int n = line.node; n >= 0; n = parent[n]) {
                     noteTight(l, asked, room[n], result.tight[n], wide);
@@ -428,7 +425,7 @@ final class Filling {
     private void take(Line line, int first, int end, int[][] room, Result result) {
         int wide = (end - first) * seasons;
         int[] taken = result.taken;
-        System.arraycopy(line.askedEach, first * seasons, taken, 0, wide);
+        spread(line.asked, first, end, taken);
         takeWide(line.node, room, wide, taken);
         plus(result.served, taken, wide);
         earn(result.money, taken, line.gain, wide);
@@ -438,6 +435,13 @@ final class Filling {
                 missing -= taken[i];
             }
             result.missing[w - first] += line.weight * missing;
+        }
+    }
+
+    /** Lays out what is the same in all seasons, for a run of weeks from 0 on. */
+    private void spread(int[] byWeek, int first, int end, int[] to) {
+        for (int w = first, at = 0; w < end; w++, at += seasons) {
+            Arrays.fill(to, at, at + seasons, byWeek[w]);
         }
     }
 

@@ -60,7 +60,7 @@ final class Glance {
         return margins;
     }
 
-    /** What the trial brings at most, grains summed over the seasons as caution weighs them. */
+    /** What the trial brings at most, but for rounding ({@link WholePrices}): grains summed over the seasons as caution weighs them. */
     double atMost() {
         Margins margins = margins();
         HoursLedger hours = margins.score().hours();

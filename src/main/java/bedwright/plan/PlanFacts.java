@@ -263,6 +263,21 @@ public final class PlanFacts {
         return stockOf[planting];
     }
 
+    /** How many possible seasons caution counts as the worst: a fifth of them, rounded up. */
+    int worstSeasons() {
+        return (seasonCount + 4) / 5;
+    }
+
+    /** The least weight that a possible season can have: what caution leaves to those that are not among the worst. */
+    double leastWeight() {
+        return (100 - season.caution().percent()) / 100.0;
+    }
+
+    /** The greatest. */
+    double greatestWeight() {
+        return leastWeight() + season.caution().percent() * (double) seasonCount / (100.0 * worstSeasons());
+    }
+
     /** First planting of a stock; its plantings end before that of the next stock. */
     int firstPlanting(int stock) {
         return firstPlanting[stock];

@@ -191,7 +191,7 @@ final class PriceScales {
             scale[layout.cutting() + w] =
                     cutting < WorkWeeks.UNLIMITED ? anHour / seasons / Math.max(cutting, Grains.TICKS_AN_HOUR) : 0;
         }
-        double spread = relaxed.greatestWeight() - relaxed.leastWeight();
+        double spread = relaxed.facts.greatestWeight() - relaxed.facts.leastWeight();
         for (int k = 0; k < seasons; k++) {
             scale[layout.seasons() + k] = money == 0 ? 0 : spread / (money / seasons / SWINGS);
         }

@@ -118,21 +118,10 @@ final class Relaxation {
                         facts.hours.own()[week] + facts.hours.hired()[week]);
     }
 
-    /** The least weight that a possible season can have: what caution leaves to those that are not among the worst. */
-    double leastWeight() {
-        return (100 - facts.season.caution().percent()) / 100.0;
-    }
-
-    /** The greatest. */
-    double greatestWeight() {
-        int worst = (facts.seasonCount + 4) / 5;
-        return leastWeight() + facts.season.caution().percent() * (double) facts.seasonCount / (100.0 * worst);
-    }
-
     /** The nearest weights to these, of those that caution allows: between the least and the greatest, K together. */
     double[] weights(double[] wanted) {
-        double low = leastWeight();
-        double high = greatestWeight();
+        double low = facts.leastWeight();
+        double high = facts.greatestWeight();
         double down = -high;
         double up = high;
         for (double one : wanted) {

@@ -45,7 +45,7 @@ final class SeasonScore {
         this.answer = new Answer(facts.seasonCount);
         this.money = new long[facts.seasonCount];
         this.trialMoney = new long[facts.seasonCount];
-        this.worst = new long[(facts.seasonCount + 4) / 5];
+        this.worst = new long[facts.worstSeasons()];
         for (int p = 0; p < place.length; p++) {
             changes += facts.changes.cost(p, NOWHERE);
         }

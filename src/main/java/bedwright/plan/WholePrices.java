@@ -43,9 +43,7 @@ final class WholePrices {
                 gain = Math.max(gain, line.gain());
             }
         }
-        double caution = facts.season.caution().percent() / 100.0;
-        int worst = (facts.seasonCount + 4) / 5;
-        return gain * (1 - caution + caution * facts.seasonCount / worst);
+        return gain * facts.greatestWeight();
     }
 
     /** Whether they are fine enough to be of use; not with so many possible seasons that sums would grow too large. */
