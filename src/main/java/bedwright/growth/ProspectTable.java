@@ -4,6 +4,7 @@ import bedwright.climate.PossibleSeason;
 import bedwright.season.Job;
 import bedwright.season.Season;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -58,6 +59,10 @@ public final class ProspectTable {
     private final Map<Late, Integer> late = new HashMap<>();
 
     private final boolean[] isLate;
+    /** Of each place the first of those that differ from it in their bed alone, and their end. */
+    private final int[] firstAlike;
+
+    private final int[] endAlike;
 
     ProspectTable(int seasons, int beds, List<List<Offer>> byStock) {
         this.seasons = seasons;
@@ -79,6 +84,8 @@ public final class ProspectTable {
         until = new int[places];
         row = new int[places];
         isLate = new boolean[places];
+        firstAlike = new int[places];
+        endAlike = new int[places];
         offered = new long[stocks][];
         firstOffered = new int[stocks][];
         words = (beds + Long.SIZE - 1) / Long.SIZE;
@@ -88,6 +95,8 @@ public final class ProspectTable {
         for (int s = 0; s < stocks; s++) {
             int at = firstPlace[s];
             for (Offer offer : byStock.get(s)) {
+                Arrays.fill(firstAlike, at, at + offer.beds().length, at);
+                Arrays.fill(endAlike, at, at + offer.beds().length, at + offer.beds().length);
                 int first = all.size();
                 all.addAll(offer.rows());
                 for (int i = 0; i < offer.beds().length; i++) {
@@ -267,6 +276,19 @@ public final class ProspectTable {
         long some = offered[stock][at] >>> bed;
         // Places of one way and week are numbered in the order of their beds.
         return (some & 1) == 0 ? -1 : firstOffered[stock][at] + Long.bitCount(offered[stock][at]) - Long.bitCount(some);
+    }
+
+    /**
+     * The first of the places that differ from one in their bed alone, itself among them; they are numbered in one run, in the
+     * order of their beds, up to {@link #endAlike}.
+     */
+    public int firstAlike(int place) {
+        return firstAlike[place];
+    }
+
+    /** The end of that run, not included. */
+    public int endAlike(int place) {
+        return endAlike[place];
     }
 
     /** The row of figures of a place. */

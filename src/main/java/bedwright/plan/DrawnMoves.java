@@ -22,6 +22,12 @@ final class DrawnMoves implements Iterator<Put> {
     private static final int DRAWS = 10_000;
     /** Moves in a row that may be refused before the solver is let look whether it is to end. */
     private static final int MOST_REFUSED = 300;
+    /** Of plantings that others make way for, one in so many is any planting, and one in so many is put anywhere. */
+    private static final int ANY = 8;
+    /** One in so many of them stays in its bed. */
+    private static final int SAME_BED = 4;
+    /** Farthest shift by weeks, one way, where the method changes. */
+    private static final int FARTHEST_WITH_METHOD = 5;
     /** Tries to find another place for a planting that makes room. */
     private static final int OTHER_PLACES = 4;
 
@@ -37,6 +43,7 @@ final class DrawnMoves implements Iterator<Put> {
     private final @Nullable Probe probe;
     private final Givers givers;
     private final @Nullable Metropolis metropolis;
+    private final MakingWay makingWay;
 
     /**
      * @param layout which follows the plan
@@ -50,6 +57,7 @@ final class DrawnMoves implements Iterator<Put> {
         this.random = random;
         this.probe = probe;
         this.givers = facts.givers();
+        this.makingWay = new MakingWay(layout, metropolis, random);
     }
 
     @Override
@@ -62,6 +70,9 @@ final class DrawnMoves implements Iterator<Put> {
         int refused = 0;
         for (int i = 0; i < DRAWS && refused < MOST_REFUSED; i++) {
             layout.begin();
+            if (metropolis != null) {
+                metropolis.begin();
+            }
             if (compose(random.nextInt(100)) && layout.moved() > 0) {
                 if (metropolis == null || metropolis.accepts(random)) {
                     return layout.asMove();
@@ -81,20 +92,22 @@ final class DrawnMoves implements Iterator<Put> {
 
     /** Makes the layout's trial a move of a kind, each with its share of a hundred; false if it found none. */
     private boolean compose(int kind) {
-        if (kind < 14) {
-            return place();
-        } else if (kind < 16) {
-            return clear();
-        } else if (kind < 30) {
-            return shift();
-        } else if (kind < 44) {
-            return changeBed();
-        } else if (kind < 54) {
-            return changeMethod();
-        } else if (kind < 78) {
-            return swap();
-        } else if (kind < 82) {
+        if (kind < 33) {
+            return makeWay();
+        } else if (kind < 35) {
             return fillShortWeek();
+        } else if (kind < 44) {
+            return place();
+        } else if (kind < 45) {
+            return clear();
+        } else if (kind < 54) {
+            return shift();
+        } else if (kind < 63) {
+            return changeBed();
+        } else if (kind < 70) {
+            return changeMethod();
+        } else if (kind < 86) {
+            return swap();
         } else if (kind < 96) {
             return replace();
         } else if (kind < 98) {
@@ -132,6 +145,27 @@ final class DrawnMoves implements Iterator<Put> {
 
     private boolean tryAt(int planting, int to) {
         return to >= 0 && to != layout.place(planting) && layout.moveIfFits(planting, to);
+    }
+
+    /** A planting some weeks away, by another method or anywhere, and if its new bed is full another gives way there. */
+    private boolean makeWay() {
+        int planting = random.nextInt(ANY) == 0 ? any() : placed();
+        return planting != NONE && makingWay.put(planting, elsewhere(planting));
+    }
+
+    private int elsewhere(int planting) {
+        int from = layout.place(planting);
+        if (from < 0 || facts.stays(planting) || random.nextInt(ANY) == 0) {
+            return anyPlace(facts.stockOf[planting]);
+        }
+        int bed = random.nextInt(SAME_BED) == 0 ? table.bed(from) : random.nextInt(facts.bench);
+        return random.nextBoolean()
+                ? find(planting, bed, table.sowWeek(from) + weeks(), table.method(from))
+                : find(
+                        planting,
+                        bed,
+                        table.sowWeek(from) + random.nextInt(-FARTHEST_WITH_METHOD, FARTHEST_WITH_METHOD + 1),
+                        random.nextInt(facts.methods(facts.stockOf[planting])));
     }
 
     /** Any planting at any of its places. */
@@ -199,7 +233,7 @@ final class DrawnMoves implements Iterator<Put> {
         int from = layout.place(planting);
         int methods = facts.methods(facts.stockOf[planting]);
         for (int i = 0; i < TRIES; i++) {
-            int week = table.sowWeek(from) + random.nextInt(-5, 6);
+            int week = table.sowWeek(from) + random.nextInt(-FARTHEST_WITH_METHOD, FARTHEST_WITH_METHOD + 1);
             int to = find(planting, table.bed(from), week, random.nextInt(methods));
             if (to >= 0 && table.method(to) != table.method(from) && tryAt(planting, to)) {
                 return true;
@@ -251,21 +285,18 @@ final class DrawnMoves implements Iterator<Put> {
         return -1;
     }
 
-    /** Puts a planting where it gives stems of a kind and week in which somebody promised goes short. */
+    /**
+     * Puts a planting where it gives stems of a kind and week in which somebody promised goes short; another gives way if need
+     * be.
+     */
     private boolean fillShortWeek() {
         SolverScore live = probe == null ? null : probe.live();
         if (live == null) {
             return false;
         }
-        SeasonScore score = live.score();
-        for (int i = 0; i < TRIES; i++) {
-            int to = givers.draw(random, score);
-            int planting = to < 0 ? NONE : lotOf(table.stock(to));
-            if (planting != NONE && tryAt(planting, to)) {
-                return true;
-            }
-        }
-        return false;
+        int to = givers.draw(random, live.score());
+        int planting = to < 0 ? NONE : lotOf(table.stock(to));
+        return planting != NONE && makingWay.put(planting, to);
     }
 
     /** A free lot of a stock: one left out if a few draws find one, else any. */

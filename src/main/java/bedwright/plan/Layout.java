@@ -243,6 +243,15 @@ final class Layout {
         return room.has(bed, size, from, to, holds.from(without), holds.to(without), holds.millimetres(without));
     }
 
+    /**
+     * Whether bench and stocks have what a place takes up, whatever its bed has; before anything is moved.
+     *
+     * @param without a place that is left for it, or {@link SeasonScore#NOWHERE}
+     */
+    boolean hasRoomBesidesBed(int at, int without) {
+        return room.fitsBesidesBed(at, without);
+    }
+
     /** Whether the trial takes up no more of beds, bench and stock than there is, or than is taken up already. */
     boolean fits() {
         while (inRoom < count) {

@@ -5,7 +5,8 @@ import java.util.random.RandomGenerator;
 /**
  * Decides about moves as they are drawn: one that makes the plan better is accepted, one that costs c with probability
  * exp(−c / temperature) (Metropolis and others, Equation of State Calculations by Fast Computing Machines, 1953). Which loss
- * would still be accepted is drawn first, so that a {@link Glance} refuses most moves without a score.
+ * would still be accepted is drawn first, so that a {@link Glance} refuses most moves without a score, and moves that are put
+ * together step by step are given up early.
  */
 final class Metropolis {
     /** Moves that a glance refuses and that count as one that was scored: about as long. */
@@ -16,6 +17,8 @@ final class Metropolis {
     private final Probe probe;
     private final SolverScore live;
     private int glances;
+    /** What the trial has to bring at least, grains; not a number before it is drawn. */
+    private double least = Double.NaN;
 
     Metropolis(Layout layout, Glance glance, Probe probe, SolverScore live) {
         this.layout = layout;
@@ -28,15 +31,41 @@ final class Metropolis {
         return layout == itsLayout && probe == itsProbe && live == itsLive;
     }
 
+    /** Begins another trial: which loss would be accepted is drawn anew. */
+    void begin() {
+        least = Double.NaN;
+    }
+
+    private double least(RandomGenerator random) {
+        if (Double.isNaN(least)) {
+            least = probe.temperature() * Math.log(1 - random.nextDouble());
+        }
+        return least;
+    }
+
+    /** Whether the trial as far as it is put together can still be accepted, as money goes; for moves that are put together by looking. */
+    boolean mayAccept(RandomGenerator random) {
+        if (glance.canJudge(live.score()) && glance.atMost() < least(random)) {
+            countGlance();
+            return false;
+        }
+        return true;
+    }
+
+    private void countGlance() {
+        if (++glances == GLANCES_A_SCORE) {
+            glances = 0;
+            probe.count();
+        }
+    }
+
     /** Whether the layout's trial is accepted at the temperature that the search has now; then it has been asked about. */
     boolean accepts(RandomGenerator random) {
         SeasonScore score = live.score();
-        double least = probe.temperature() * Math.log(1 - random.nextDouble());
+        double least = least(random);
+        begin();
         if (glance.canJudge(score) && glance.isHopeless(least)) {
-            if (++glances == GLANCES_A_SCORE) {
-                glances = 0;
-                probe.count();
-            }
+            countGlance();
             return false;
         }
         probe.count();

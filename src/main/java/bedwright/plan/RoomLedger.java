@@ -135,10 +135,20 @@ final class RoomLedger {
      * @param without a place that is left for it, or {@link SeasonScore#NOWHERE}
      */
     boolean fits(int place, int without) {
+        return fitsFrom(0, place, without);
+    }
+
+    /** The same whatever there is in its bed. */
+    boolean fitsBesidesBed(int place, int without) {
+        return fitsFrom(1, place, without);
+    }
+
+    private boolean fitsFrom(int firstUse, int place, int without) {
         int at = facts.uses.start(place);
-        for (int u = all[at++]; u > 0; u--, at += Uses.A_USE) {
-            int on = shelf(at, place);
-            if (!canGrow[on] && !fits(on, at, without)) {
+        int end = at + 1 + all[at] * Uses.A_USE;
+        for (int use = at + 1 + firstUse * Uses.A_USE; use < end; use += Uses.A_USE) {
+            int on = shelf(use, place);
+            if (!canGrow[on] && !fits(on, use, without)) {
                 return false;
             }
         }

@@ -55,6 +55,22 @@ class ProspectTableTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void placesAlikeAreThoseThatDifferInTheirBedAlone(long seed) {
+        ProspectTable table = RandomSeasons.table(RandomSeasons.of(seed));
+
+        for (int place = 0; place < table.places(); place++) {
+            for (int other = 0; other < table.places(); other++) {
+                boolean isAlike = table.stock(other) == table.stock(place)
+                        && table.sowWeek(other) == table.sowWeek(place)
+                        && table.way(other) == table.way(place);
+                assertThat(table.firstAlike(place) <= other && other < table.endAlike(place))
+                        .isEqualTo(isAlike);
+            }
+        }
+    }
+
     /** Beds are kept in words of 64 bits. */
     @Test
     void findTellsManyBedsApart() {

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GlanceTest {
     private static final int DRAWS = 2000;
     /** What prices and stems in whole numbers may be wrong by, dollars a season. */
-    private static final double A_HAIR = 0.1;
+    private static final double A_HAIR = 0.2;
 
     /** A temperature in the middle of a search of the demo farm: three dollars a season. */
     private static double temperature(PlanFacts facts) {
