@@ -73,7 +73,7 @@ final class Glance {
                 continue;
             }
             if (from >= 0) {
-                sum -= margins.standing(from);
+                sum -= margins.of(from);
                 sum += isLastOfJob(i, from, hours) ? margins.setUp(from) : 0;
             }
             if (to >= 0) {

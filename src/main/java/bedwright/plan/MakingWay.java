@@ -38,7 +38,7 @@ final class MakingWay {
      */
     boolean put(int planting, int to) {
         int from = layout.place(planting);
-        if (to < 0 || to == from) {
+        if (to < 0 || to == from || !layout.hasRoomBesidesBed(to, from)) {
             return false;
         }
         layout.move(planting, to);
@@ -50,7 +50,7 @@ final class MakingWay {
             return true;
         }
         trials = 0;
-        return layout.hasRoomBesidesBed(to, from) && anotherGivesWay(planting, from, to);
+        return anotherGivesWay(planting, from, to);
     }
 
     private boolean mayBeAccepted() {

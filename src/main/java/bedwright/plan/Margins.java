@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
 final class Margins {
     /** Grains for a weighted hundredth that must be ours: more than any money, so that none is given for it. */
     private static final double MUST = 1e9;
+    /** Instead of when something was asked for. */
+    private static final long NEVER = -1;
 
     private final PlanFacts facts;
     private final Figures figures;
@@ -34,10 +36,12 @@ final class Margins {
 
     private double[] weights;
     private final boolean[] isNewRate;
-    /** What places of the plan bring, as far as it was asked since the last change, and when that was. */
+    /** What places bring and what their set-up costs, as far as it was asked since the last change, and when that was. */
     private final double[] known;
 
     private final long[] knownAt;
+    private final double[] knownSetUp;
+    private final long[] knownSetUpAt;
     /** The score's when it was last followed. */
     private long version;
 
@@ -57,6 +61,10 @@ final class Margins {
         this.isNewRate = new boolean[weeks];
         this.known = new double[facts.table().places()];
         this.knownAt = new long[known.length];
+        this.knownSetUp = new double[known.length];
+        this.knownSetUpAt = new long[known.length];
+        Arrays.fill(knownAt, NEVER);
+        Arrays.fill(knownSetUpAt, NEVER);
         follow(true);
     }
 
@@ -155,17 +163,19 @@ final class Margins {
         }
     }
 
-    /** What the planting at a place of the plan would be missed for, set-up not counted: looked up where it is known. */
-    double standing(int place) {
+    /**
+     * What a planting at a place gives less what it takes, grains summed over the seasons as they are weighed; set-up not counted.
+     * Looked up where it is known: what stands is asked for again and again, and so is what a move is put together around.
+     */
+    double of(int place) {
         if (knownAt[place] != version) {
             knownAt[place] = version;
-            known[place] = of(place);
+            known[place] = worth(place);
         }
         return known[place];
     }
 
-    /** What a planting at a place gives less what it takes, grains summed over the seasons as they are weighed; set-up not counted. */
-    double of(int place) {
+    private double worth(int place) {
         int[] of = figures.of(place);
         int start = figures.start(place);
         double every = figures.material(place) + (facts.restBroken[place] ? facts.restPrice : 0);
@@ -202,9 +212,13 @@ final class Margins {
 
     /** What the set-up of a place's job costs, likewise. */
     double setUp(int place) {
-        int[] of = figures.of(place);
-        int start = figures.start(place);
-        return minutes(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS]);
+        if (knownSetUpAt[place] != version) {
+            knownSetUpAt[place] = version;
+            int[] of = figures.of(place);
+            int start = figures.start(place);
+            knownSetUp[place] = minutes(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS]);
+        }
+        return knownSetUp[place];
     }
 
     /** What the minutes of a place that stand from {@code at} on cost, by the week. */
