@@ -11,8 +11,6 @@ import java.util.stream.IntStream;
 final class Margins {
     /** Grains for a weighted hundredth that must be ours: more than any money, so that none is given for it. */
     private static final double MUST = 1e9;
-    /** Instead of when something was asked for. */
-    private static final long NEVER = -1;
 
     private final PlanFacts facts;
     private final Figures figures;
@@ -36,14 +34,31 @@ final class Margins {
 
     private double[] weights;
     private final boolean[] isNewRate;
-    /** What places bring and what their set-up costs, as far as it was asked since the last change, and when that was. */
-    private final double[] known;
+    /** What places bring, and what their set-up costs, as far as it was asked for since the last change. */
+    private final Known worths;
 
-    private final long[] knownAt;
-    private final double[] knownSetUp;
-    private final long[] knownSetUpAt;
+    private final Known setUps;
     /** The score's when it was last followed. */
     private long version;
+
+    /** A figure a place, each with the version of the plan that it is of. */
+    private static final class Known {
+        final double[] figures;
+        private final long[] at;
+
+        Known(int places) {
+            figures = new double[places];
+            at = new long[places];
+            Arrays.fill(at, -1);
+        }
+
+        /** Whether a place's figure has to be worked out for that version; from then on it is taken to be there. */
+        boolean isMissing(int place, long version) {
+            boolean isMissing = at[place] != version;
+            at[place] = version;
+            return isMissing;
+        }
+    }
 
     Margins(PlanFacts facts, SeasonScore score) {
         this.facts = facts;
@@ -59,12 +74,8 @@ final class Margins {
         this.given = given(facts);
         this.weights = score.weights();
         this.isNewRate = new boolean[weeks];
-        this.known = new double[facts.table().places()];
-        this.knownAt = new long[known.length];
-        this.knownSetUp = new double[known.length];
-        this.knownSetUpAt = new long[known.length];
-        Arrays.fill(knownAt, NEVER);
-        Arrays.fill(knownSetUpAt, NEVER);
+        this.worths = new Known(facts.table().places());
+        this.setUps = new Known(facts.table().places());
         follow(true);
     }
 
@@ -168,11 +179,10 @@ final class Margins {
      * Looked up where it is known: what stands is asked for again and again, and so is what a move is put together around.
      */
     double of(int place) {
-        if (knownAt[place] != version) {
-            knownAt[place] = version;
-            known[place] = worth(place);
+        if (worths.isMissing(place, version)) {
+            worths.figures[place] = worth(place);
         }
-        return known[place];
+        return worths.figures[place];
     }
 
     private double worth(int place) {
@@ -212,13 +222,12 @@ final class Margins {
 
     /** What the set-up of a place's job costs, likewise. */
     double setUp(int place) {
-        if (knownSetUpAt[place] != version) {
-            knownSetUpAt[place] = version;
+        if (setUps.isMissing(place, version)) {
             int[] of = figures.of(place);
             int start = figures.start(place);
-            knownSetUp[place] = minutes(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS]);
+            setUps.figures[place] = minutes(of, start, Figures.work(start) + of[start + Figures.WORK_WEEKS]);
         }
-        return knownSetUp[place];
+        return setUps.figures[place];
     }
 
     /** What the minutes of a place that stand from {@code at} on cost, by the week. */

@@ -31,7 +31,7 @@ final class Metropolis {
         return layout == itsLayout && probe == itsProbe && live == itsLive;
     }
 
-    /** Begins another trial: which loss would be accepted is drawn anew. */
+    /** Begins another trial, before anything is asked of it: which loss would be accepted is drawn anew. */
     void begin() {
         least = Double.NaN;
     }
@@ -63,7 +63,6 @@ final class Metropolis {
     boolean accepts(RandomGenerator random) {
         SeasonScore score = live.score();
         double least = least(random);
-        begin();
         if (glance.canJudge(score) && glance.isHopeless(least)) {
             countGlance();
             return false;

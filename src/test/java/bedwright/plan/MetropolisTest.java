@@ -66,6 +66,7 @@ class MetropolisTest {
             double chance = Double.isNaN(brings) ? 0 : Math.min(1, Math.exp(brings / temperature));
             expected += chance;
             variance += chance * (1 - chance);
+            metropolis.begin();
             if (metropolis.accepts(luck)) {
                 accepted++;
                 live.forget();
