@@ -207,6 +207,8 @@ final class PriceScales {
                 }
             }
         }
-        scale[layout.must()] = weighed == 0 ? 0 : money / weighed / weighed / 100;
+        scale[layout.must()] = weighed == 0 ? 0 : money / weighed / weighed;
+        // Where all can be met any price that is high enough will do, and the way up from 0 is long.
+        start[layout.must()] = weighed == 0 ? 0 : money / weighed;
     }
 }

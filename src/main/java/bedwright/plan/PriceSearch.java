@@ -5,28 +5,28 @@ import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
- * Looks for prices that make a close {@link Bound}, without any solver: accelerated gradient steps (Y. Nesterov 1983, with
- * the restarts of B. O'Donoghue and E. Candès 2015, both from memory) down a {@link SmoothBound} whose smoothing falls with
- * every step. Each price has a scale of its own ({@link PriceScales}); all steps are shortened as soon as the slope is seen
- * to change faster than they allow for.
+ * Looks for prices that make a close {@link Bound}, without any solver: accelerated gradient steps (Y. Nesterov 1983, from
+ * memory; never begun afresh) down a {@link SmoothBound} whose smoothing falls with every step. Each price has a scale of its
+ * own ({@link PriceScales}), in coordinates in which those of stems and hours do not get in each other's way ({@link
+ * PriceMoves}); all steps are shortened as soon as the slope is seen to change faster than they allow for.
  *
  * <p>What it does depends on nothing but the season and the number of steps. Of the prices looked at, the best are kept, so
  * more steps never give a worse bound.
  */
 public final class PriceSearch {
-    /** Smoothing to begin with, as a part of what a mm of bed brings; a third of it after twice so many steps. */
-    private static final double SOFT = 0.05;
+    /** Smoothing to begin with, as a part of what a mm of bed brings; a quarter of it after so many steps. */
+    private static final double SOFT = 0.03;
 
-    private static final double FALLS = 30;
-    private static final double POWER = 1.5;
+    private static final double FALLS = 250;
+    private static final double POWER = 2;
     /** How much a line's surplus is bent for each part of smoothing, and at most. */
-    private static final double BEND = 4;
+    private static final double BEND = 16;
 
     private static final double MOST_BEND = 0.2;
     /** How much of what the last change of the slope allows a step may take. */
     private static final double SAFE = 0.7;
     /** How much longer steps may get, one after the other. */
-    private static final double GROWTH = 1.01;
+    private static final double GROWTH = 1.05;
     /** The prices are looked at after so many steps, at first more often. */
     private static final int LOOK = 32;
     /** From a bound worse than the best by this part it goes back to the best. */
@@ -38,7 +38,8 @@ public final class PriceSearch {
     private final PriceRanges ranges;
     private final double lotValue;
     private final int[] live;
-    private final double[] scale;
+    private final PriceMoves moves;
+    private final double[] moved;
     private final double[] prices;
     private final double[] at;
     private final double[] before;
@@ -88,10 +89,10 @@ public final class PriceSearch {
             }
         }
         this.live = Arrays.copyOf(which, count);
-        this.scale = new double[count];
+        this.moves = new PriceMoves(relaxed, smooth.layout, scales.scale);
+        this.moved = new double[prices.length];
         this.at = new double[count];
         for (int i = 0; i < count; i++) {
-            scale[i] = scales.scale[live[i]];
             at[i] = prices[live[i]];
         }
         this.ranges = new PriceRanges(relaxed, smooth.layout, live);
@@ -169,34 +170,29 @@ public final class PriceSearch {
         smooth.at(prices, soft, bend(soft), missing);
         double[] change = smooth.change();
         double bends = 0;
-        double far = 0;
         for (int i = 0; i < live.length; i++) {
             ahead[i] = prices[live[i]];
             slope[i] = change[live[i]];
-            double moved = ahead[i] - aheadBefore[i];
-            bends += moved * (slope[i] - slopeBefore[i]);
-            far += moved * moved / scale[i];
+            moved[live[i]] = ahead[i] - aheadBefore[i];
+            bends += moved[live[i]] * (slope[i] - slopeBefore[i]);
             slopeBefore[i] = slope[i];
             aheadBefore[i] = ahead[i];
         }
+        moves.at(prices, change);
+        double far = moves.length(moved);
         // How far a step may go is in proportion to the smoothing.
         stepLength *= GROWTH * soft / softBefore;
         softBefore = soft;
         if (far > 0 && stepLength * bends > SAFE * far) {
             stepLength = SAFE * far / bends;
         }
+        moves.down(prices, change, stepLength, moved);
         for (int i = 0; i < live.length; i++) {
             before[i] = at[i];
-            at[i] = ahead[i] - stepLength * scale[i] * slope[i];
+            at[i] = ahead[i] + moved[live[i]];
         }
+        Arrays.fill(moved, 0);
         ranges.keep(at);
-        double uphill = 0;
-        for (int i = 0; i < live.length; i++) {
-            uphill += slope[i] * (at[i] - before[i]);
-        }
-        if (uphill > 0) {
-            momentum = 1;
-        }
         double next = (1 + Math.sqrt(1 + 4 * momentum * momentum)) / 2;
         double push = (momentum - 1) / next;
         momentum = next;
