@@ -27,4 +27,9 @@ public record ProvenBest(Season season, Search.Found best) {
         Season season = SmallSeasons.season(SmallSeasons.tree(proven.seed()));
         return new ProvenBest(season, new Search.Found(new int[0], 0, proven.medium(), proven.soft()));
     }
+
+    /** How many are proven. */
+    public static int count() {
+        return Proven.all().size();
+    }
 }

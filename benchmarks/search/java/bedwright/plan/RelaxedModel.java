@@ -16,6 +16,12 @@ final class RelaxedModel {
     private static final int NONE = -1;
     private static final double HUNDREDTHS = 100;
     private static final double A_METRE = 1000;
+    /**
+     * Money of a mean season for each weighted stem that must be ours, beyond those that may be missing. Far more than any
+     * stem is worth, but not without limit: an interior point would take the price of what is easily met to where sums lose
+     * their last digits, and a solver for whole lots would have no plan to begin with.
+     */
+    private static final double MUST = 100;
 
     private final Relaxation relaxed;
     private final PlanFacts facts;
@@ -78,6 +84,9 @@ final class RelaxedModel {
         this.spentRow = program.exactly(0);
         program.add(spentRow, spent, -1);
         this.mustRow = program.atMost(missing / HUNDREDTHS);
+        int lacking = program.some();
+        program.add(mustRow, lacking, -1);
+        program.gains(lacking, -MUST);
         objectiveAndHours();
         shelves();
         for (int s = 0; s < lotRow.length; s++) {

@@ -194,7 +194,7 @@ final class SparseProgram {
         var unused = solver.setNumThreads(wanted.threads());
         tell(solver, wanted.settings());
         try {
-            MPSolver.ResultStatus status = solver.solve();
+            MPSolver.ResultStatus status = run(solver).orElse(MPSolver.ResultStatus.NOT_SOLVED);
             if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
                 return Optional.empty();
             }
@@ -205,6 +205,15 @@ final class SparseProgram {
             return Optional.of(new Values(values, objective, bound, status == MPSolver.ResultStatus.OPTIMAL));
         } finally {
             solver.delete();
+        }
+    }
+
+    /** Empty for an answer that OR-Tools has no name for in Java: that of HiGHS when its time is over before it has a plan. */
+    private static Optional<MPSolver.ResultStatus> run(MPSolver solver) {
+        try {
+            return Optional.of(solver.solve());
+        } catch (IllegalArgumentException nameless) {
+            return Optional.empty();
         }
     }
 
