@@ -73,8 +73,8 @@ final class PriceMoves {
     }
 
     /** How long a move is, squared, as steps count it. */
-    double length(double[] moved) {
-        IntStream.range(0, weeks).parallel().forEach(week -> lengths[week] = each[week].length(moved));
+    double lengthSquared(double[] moved) {
+        IntStream.range(0, weeks).parallel().forEach(week -> lengths[week] = each[week].lengthSquared(moved));
         double sum = 0;
         for (double length : lengths) {
             sum += length;
@@ -87,6 +87,11 @@ final class PriceMoves {
 
     private double squared(double move, int price) {
         return scale[price] > 0 ? move * move / scale[price] : 0;
+    }
+
+    /** From where a kind's {@code asked} price stands to its {@code most}. */
+    private int toMost() {
+        return layout.most() - layout.asked();
     }
 
     /** The kinds of a filling whose prices move in a week, those above others first. */
@@ -190,7 +195,7 @@ final class PriceMoves {
         }
 
         /** @param work how much dearer cutting a stem got, by season */
-        double length(double[] moved, double[] work) {
+        double lengthSquared(double[] moved, double[] work) {
             double sum = 0;
             for (int n = 0; n < asked.length; n++) {
                 for (int k = 0; k < seasons; k++) {
@@ -206,10 +211,6 @@ final class PriceMoves {
             }
             return sum;
         }
-    }
-
-    private int toMost() {
-        return layout.most() - layout.asked();
     }
 
     /** The prices of a week's hours and stems. */
@@ -272,7 +273,7 @@ final class PriceMoves {
             }
         }
 
-        double length(double[] moved) {
+        double lengthSquared(double[] moved) {
             double sum = 0;
             for (int k = 0; k < seasons; k++) {
                 int at = layout.hired() + week * seasons + k;
@@ -284,7 +285,7 @@ final class PriceMoves {
             sum += squared(hours, layout.hours() + week) + squared(cutting, layout.cutting() + week);
             for (Kinds some : kinds) {
                 work(some);
-                sum += some.length(moved, work);
+                sum += some.lengthSquared(moved, work);
             }
             return sum;
         }

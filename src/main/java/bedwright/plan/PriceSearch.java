@@ -25,7 +25,7 @@ public final class PriceSearch {
     private static final double MOST_BEND = 0.2;
     /** How much of what the last change of the slope allows a step may take. */
     private static final double SAFE = 0.7;
-    /** How much longer steps may get, one after the other. */
+    /** How much longer steps may get, one after the other, as long as the search has not gone astray. */
     private static final double GROWTH = 1.05;
     /** The prices are looked at after so many steps, at first more often. */
     private static final int LOOK = 32;
@@ -45,9 +45,9 @@ public final class PriceSearch {
     private final double[] before;
     private final double[] ahead;
     private final double[] aheadBefore;
-    private final double[] slope;
     private final double[] slopeBefore;
     private double stepLength = 0.01;
+    private double growth = GROWTH;
     private double softBefore;
     private double momentum = 1;
     private long steps;
@@ -101,7 +101,6 @@ public final class PriceSearch {
         this.ahead = at.clone();
         this.aheadBefore = at.clone();
         this.softBefore = soft();
-        this.slope = new double[count];
         this.slopeBefore = new double[count];
     }
 
@@ -155,6 +154,8 @@ public final class PriceSearch {
             }
             momentum = 1;
             stepLength /= 4;
+            // Or the steps would be as long again at the next look.
+            growth = Math.sqrt(growth);
         }
     }
 
@@ -172,16 +173,16 @@ public final class PriceSearch {
         double bends = 0;
         for (int i = 0; i < live.length; i++) {
             ahead[i] = prices[live[i]];
-            slope[i] = change[live[i]];
+            double slope = change[live[i]];
             moved[live[i]] = ahead[i] - aheadBefore[i];
-            bends += moved[live[i]] * (slope[i] - slopeBefore[i]);
-            slopeBefore[i] = slope[i];
+            bends += moved[live[i]] * (slope - slopeBefore[i]);
+            slopeBefore[i] = slope;
             aheadBefore[i] = ahead[i];
         }
         moves.at(prices, change);
-        double far = moves.length(moved);
+        double far = moves.lengthSquared(moved);
         // How far a step may go is in proportion to the smoothing.
-        stepLength *= GROWTH * soft / softBefore;
+        stepLength *= growth * soft / softBefore;
         softBefore = soft;
         if (far > 0 && stepLength * bends > SAFE * far) {
             stepLength = SAFE * far / bends;

@@ -74,7 +74,7 @@ class PriceMovesTest {
             rise += slope[i] * moved[i];
         }
 
-        assertThat(-rise * length).isCloseTo(moves.length(moved), within(1e-6 * moves.length(moved)));
+        assertThat(-rise * length).isCloseTo(moves.lengthSquared(moved), within(1e-6 * moves.lengthSquared(moved)));
     }
 
     @ParameterizedTest
