@@ -194,7 +194,7 @@ final class SparseProgram {
         var unused = solver.setNumThreads(wanted.threads());
         tell(solver, wanted.settings());
         try {
-            MPSolver.ResultStatus status = run(solver).orElse(MPSolver.ResultStatus.NOT_SOLVED);
+            MPSolver.ResultStatus status = run(solver);
             if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
                 return Optional.empty();
             }
@@ -208,12 +208,12 @@ final class SparseProgram {
         }
     }
 
-    /** Empty for an answer that OR-Tools has no name for in Java: that of HiGHS when its time is over before it has a plan. */
-    private static Optional<MPSolver.ResultStatus> run(MPSolver solver) {
+    /** Not solved, too, for what OR-Tools has no name for in Java: that the time of HiGHS was over before it had a plan. */
+    private static MPSolver.ResultStatus run(MPSolver solver) {
         try {
-            return Optional.of(solver.solve());
+            return solver.solve();
         } catch (IllegalArgumentException nameless) {
-            return Optional.empty();
+            return MPSolver.ResultStatus.NOT_SOLVED;
         }
     }
 

@@ -59,8 +59,8 @@ final class PriceMoves {
     }
 
     /**
-     * A step down the slope from the prices that {@link #at} was given. None gets below 0, or beyond what it may be at most
-     * by itself.
+     * A step down the slope from the prices that {@link #at} was given. Those of hours and stems stay within what each may
+     * be; for the others see {@link PriceRanges}.
      *
      * @param length of the step
      * @param moved set to how far each price moves
