@@ -26,12 +26,16 @@ import tools.jackson.databind.node.ObjectNode;
  * <p>Crops, site and rates are those of {@code benchmarks/search/small/base.json}; beds, lots, customers, hours, stock and
  * the possible seasons are drawn. There are 1 to 8 of them; eight seeds each
  * are without and with caution.
+ *
+ * <p>Seeds from 100,001 up are for what hardly ever decides in the others: beds in which plantings follow one another
+ * all season long, and stock that is dear to buy; over 1 and 2 possible seasons.
  */
 public final class SmallSeasons {
     private static final Path BASE = Path.of("benchmarks", "search", "small", "base.json");
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final LocalDate START = LocalDate.of(2027, 5, 3);
     private static final int TURNS = 8;
+    private static final int RARE = 100_001;
     /** Possible seasons in turn; the last of the eight has 5 to 8. Few are many, since those take long to prove. */
     private static final int[] POSSIBLE = {1, 2, 3, 1, 2, 1, 4};
 
@@ -42,7 +46,7 @@ public final class SmallSeasons {
             List.of("dill", "cosmos"),
             List.of("basil for foliage"));
 
-    /** What a season is short of, in turn. */
+    /** What a season is short of: the first eight in turn, the others in seeds of their own. */
     enum Short {
         BEDS,
         HOURS,
@@ -51,7 +55,9 @@ public final class SmallSeasons {
         NET,
         MUST,
         ROTATION,
-        BOUGHT_STOCK
+        BOUGHT_STOCK,
+        TIME_BETWEEN_KIN,
+        DEAR_STOCK
     }
 
     private final RandomGenerator random;
@@ -71,11 +77,16 @@ public final class SmallSeasons {
         this.season = base();
         int turn = (int) Math.floorMod(seed - 1, (long) TURNS);
         int round = (int) ((seed - 1) / TURNS);
-        this.possible = turn < POSSIBLE.length ? POSSIBLE[turn] : 5 + round % 4;
-        this.shortOf = Short.values()[(turn + 3 * round) % Short.values().length];
+        if (seed < RARE) {
+            this.possible = turn < POSSIBLE.length ? POSSIBLE[turn] : 5 + round % 4;
+            this.shortOf = Short.values()[(turn + 3 * round) % TURNS];
+        } else {
+            this.possible = 1 + turn / 2 % 2;
+            this.shortOf = turn % 2 == 0 ? Short.TIME_BETWEEN_KIN : Short.DEAR_STOCK;
+        }
         this.caution = round % 2 == 0 ? "bold" : round % 4 == 1 ? "steady" : "careful";
         this.small = possible > 2;
-        this.weeks = 12 + random.nextInt(small ? 3 : 9);
+        this.weeks = shortOf == Short.TIME_BETWEEN_KIN ? 20 : 12 + random.nextInt(small ? 3 : 9);
     }
 
     private static ObjectNode base() {
@@ -125,7 +136,7 @@ public final class SmallSeasons {
         customers();
         labour();
         stock();
-        if (shortOf == Short.ROTATION) {
+        if (shortOf == Short.ROTATION || shortOf == Short.TIME_BETWEEN_KIN) {
             season.putObject("rotation")
                     .put("restBroken", 4 + random.nextInt(12))
                     .put("followOn", 4 + random.nextInt(12));
@@ -144,7 +155,7 @@ public final class SmallSeasons {
                 names.add(other);
             }
         }
-        if (shortOf == Short.NET || shortOf == Short.BOUGHT_STOCK) {
+        if (shortOf == Short.NET || isStockBought()) {
             names.set(1, "sunflower, branching");
         }
         ArrayNode crops = (ArrayNode) season.get("crops");
@@ -158,14 +169,15 @@ public final class SmallSeasons {
 
     private void beds() {
         ArrayNode beds = season.putArray("beds");
-        int count = 3 + random.nextInt(small ? 2 : 4);
+        boolean isOneAfterAnother = shortOf == Short.TIME_BETWEEN_KIN;
+        int count = 3 + random.nextInt(small || isOneAfterAnother ? 2 : 4);
         for (int b = 0; b < count; b++) {
             ObjectNode bed = beds.addObject();
             bed.put("name", "Bed " + (b + 1));
             bed.putObject("at").put("x", 5 * b).put("y", 0);
             bed.put("heading", 0);
             // Whole lots, or the proof would mostly be about what is left at the end of a bed.
-            bed.put("length", 3 * (shortOf == Short.BEDS ? 1 : 2 + random.nextInt(2)));
+            bed.put("length", 3 * (shortOf == Short.BEDS || isOneAfterAnother ? 1 : 2 + random.nextInt(2)));
             if (random.nextBoolean()) {
                 bed.putArray("history").addObject().put("family", "daisies").put("year", 2025 + random.nextInt(2));
             }
@@ -177,11 +189,11 @@ public final class SmallSeasons {
         return least + random.nextInt(2 * (most - least) + 1) / 2.0;
     }
 
-    /** Each method may be sown in three to five weeks that leave time to cut. */
+    /** Each method may be sown in three to five weeks that leave time to cut, or in all of those. */
     private void windows() {
         season.get("crops")
                 .forEach(crop -> crop.get("methods").forEach(method -> {
-                    int width = 3 + random.nextInt(3);
+                    int width = shortOf == Short.TIME_BETWEEN_KIN ? weeks - 8 : 3 + random.nextInt(3);
                     int first = random.nextInt(Math.max(1, weeks - 7 - width));
                     ObjectNode way = (ObjectNode) method;
                     way.put("sowFrom", monthDay(START.plusWeeks(first)));
@@ -289,11 +301,15 @@ public final class SmallSeasons {
         ObjectNode stock = (ObjectNode) season.get("stock");
         stock.put("bench", shortOf == Short.BENCH ? 20 + 10 * random.nextInt(6) : 300);
         ObjectNode net = (ObjectNode) stock.get("nets").get(0);
-        boolean bought = shortOf == Short.BOUGHT_STOCK;
+        boolean bought = isStockBought();
         net.put("metres", shortOf == Short.NET ? 3 : bought ? 1 : 9);
         if (bought) {
-            net.put("buy", 1 + random.nextInt(3));
+            net.put("buy", shortOf == Short.DEAR_STOCK ? 4 + random.nextInt(12) : 1 + random.nextInt(3));
             ((ObjectNode) stock.get("trays")).put("cells", 50);
         }
+    }
+
+    private boolean isStockBought() {
+        return shortOf == Short.BOUGHT_STOCK || shortOf == Short.DEAR_STOCK;
     }
 }
