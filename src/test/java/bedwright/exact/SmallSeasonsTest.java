@@ -13,6 +13,7 @@ import bedwright.season.Lots;
 import bedwright.season.Plan;
 import bedwright.season.Season;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
@@ -62,7 +63,9 @@ class SmallSeasonsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 101, 102, 103, 104, 105, 106, 107, 108})
+    @ValueSource(
+            longs = {1, 2, 3, 4, 5, 6, 7, 8, 101, 102, 103, 104, 105, 106, 107, 108, 100_001, 100_002, 100_003, 100_004
+            })
     void eachIsSmall(long seed) {
         Season season = SmallSeasons.season(SmallSeasons.tree(seed));
         assertThat(season.weeks()).isBetween(12, 20);
@@ -109,6 +112,11 @@ class SmallSeasonsTest {
         Search.Found found = new Search(facts, new Search.Limits(1, null, MOVES)).run(Search.nothingPlaced(facts));
         assertThat(List.of(found.hard(), found.medium(), found.soft()))
                 .isEqualTo(List.of(0L, proven.medium(), proven.soft()));
+    }
+
+    @Test
+    void everyRuleDecidesSomewhereButThatOfChangesWhichNoNewSeasonHas() {
+        assertThat(EnumSet.complementOf(EnumSet.copyOf(felt()))).containsExactly(Rule.CHANGES);
     }
 
     @ParameterizedTest
