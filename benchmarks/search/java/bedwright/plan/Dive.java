@@ -13,15 +13,23 @@ import java.util.Locale;
  * beside it, the usual search from nothing over the same time, prices and all.
  *
  * <p>Arguments: {@code problem} (demo), {@code prices} (seconds to look for prices, of the time; 20), {@code seconds} (60),
- * {@code warmth} (shares of the usual temperature, commas between; 0.2), {@code seeds} (2), {@code first} (1), {@code out}
- * (the folder with the prices of the problem that tell the gap), {@code commit}.
+ * {@code warmth} (shares of the usual temperature, commas between; 0.2), {@code seeds} (2), {@code first} (1), {@code usual}
+ * (whether the usual search runs, too; yes), {@code out} (the folder with the prices of the problem that tell the gap),
+ * {@code keep} (yes: adds a row to {@code other-ways.csv} there; no), {@code beside} (what else the machine does; nothing),
+ * {@code commit}.
  */
 public final class Dive {
+    private final BenchArgs given;
+    private final String problem;
+    private final Path folder;
     private final Season season;
     private final PlanFacts facts;
     private final Ceiling ceiling;
 
-    private Dive(String problem, Path folder) {
+    private Dive(BenchArgs given) {
+        this.given = given;
+        problem = given.text("problem", "demo");
+        folder = Path.of(given.text("out", "benchmarks/search/results"));
         season = ProblemFamily.named(problem);
         facts = PlanFacts.of(season, PossibleSeasons.of(season));
         Relaxation relaxed = new Relaxation(facts);
@@ -30,18 +38,24 @@ public final class Dive {
     }
 
     public static void main(String[] args) {
-        BenchArgs given =
-                new BenchArgs(args, "problem", "prices", "seconds", "warmth", "seeds", "first", "out", "commit");
+        BenchArgs given = new BenchArgs(
+                args, "problem", "prices", "seconds", "warmth", "seeds", "first", "usual", "out", "keep", "beside", "commit");
         System.out.println(DemoFarm.heading(given.text("commit", "not named")));
-        Dive dive = new Dive(given.text("problem", "demo"), Path.of(given.text("out", "benchmarks/search/results")));
+        new Dive(given).run();
+    }
+
+    private void run() {
         int seconds = given.number("seconds", 60);
         int first = given.number("first", 1);
+        System.out.println(OtherWays.BEGINS + problem);
         for (int seed = first; seed < first + given.number("seeds", 2); seed++) {
-            Search.Found usual = new Search(dive.facts, limits(seed, Duration.ofSeconds(seconds)))
-                    .run(Search.nothingPlaced(dive.facts));
-            dive.say("seed " + seed + ", from nothing", usual);
+            if (given.text("usual", "yes").equals("yes")) {
+                say(
+                        "seed " + seed + ", from nothing",
+                        new Search(facts, limits(seed, Duration.ofSeconds(seconds))).run(Search.nothingPlaced(facts)));
+            }
             for (String warmth : given.list("warmth", "0.2")) {
-                dive.down(seed, seconds, given.number("prices", 20), Double.parseDouble(warmth));
+                down(seed, seconds, given.number("prices", 20), Double.parseDouble(warmth));
             }
         }
     }
@@ -62,17 +76,26 @@ public final class Dive {
         say(name + " and filled", Search.Found.of(facts, filled));
         Duration left = Duration.ofMillis(1000L * seconds - (System.nanoTime() - began) / 1_000_000);
         Search search = new Search(facts, limits(seed, left), EnvironmentMode.PHASE_ASSERT, warmth);
-        say(name + " and polished from " + warmth, search.run(filled));
+        Ended ended = say(name + " and polished from " + warmth, search.run(filled));
+        if (given.text("keep", "no").equals("yes")) {
+            double took = (System.nanoTime() - began) / 1e9;
+            String outcome = ended.outcome() + ", polished from " + warmth + " of the usual temperature, seed " + seed;
+            OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
+                    .add(OtherWays.row(
+                            given,
+                            problem,
+                            OtherWay.Way.DIVE,
+                            seconds,
+                            took,
+                            ended,
+                            outcome,
+                            given.text("commit", "not named")));
+        }
     }
 
-    private void say(String what, Search.Found plan) {
-        System.out.printf(
-                Locale.ROOT,
-                "%-50s %.2f, gap %.2f %%, hard %d, missing %d%n",
-                what,
-                Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
-                ceiling.gap(plan),
-                plan.hard(),
-                -plan.medium());
+    private Ended say(String what, Search.Found plan) {
+        Ended ended = Ended.of(season, facts, ceiling, plan);
+        System.out.printf(Locale.ROOT, "%-50s %s%n", what, ended);
+        return ended;
     }
 }

@@ -116,7 +116,9 @@ public final class HowClose {
         }
         SearchSummary.lines(MeasuredSearches.of(rows), best).forEach(System.out::println);
         Path page = folder.resolve(HowClosePage.FILE);
-        Files.writeString(page, HowClosePage.html(rows));
+        List<OtherWay> ways =
+                OtherWayResults.at(folder.resolve(OtherWayResults.FILE)).rows();
+        Files.writeString(page, HowClosePage.html(rows, ways));
         System.out.println("Pictures and tables: " + page);
     }
 

@@ -2,33 +2,29 @@ package bedwright.plan;
 
 import bedwright.plan.SearchRow.Heap;
 import bedwright.plan.SearchRow.Thumb;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** The columns of {@code how-close.csv}, in their order. A cell is empty where nothing was measured. */
 enum SearchColumn {
     PROBLEM("problem", row -> row.task().problem()),
     SECONDS("seconds", row -> Integer.toString(row.task().seconds())),
     SEED("seed", row -> Long.toString(row.task().seed())),
-    MONEY("money", row -> rounded(row.money(), 2)),
+    MONEY("money", row -> ResultCell.of(row.money(), 2)),
     MISSING("must missing", row -> Long.toString(row.missing())),
-    BOUND("bound", row -> rounded(row.bound(), 2)),
-    GAP("gap %", row -> rounded(row.gap(), 3)),
-    THUMB_MONEY("rule of thumb money", row -> rounded(row.thumb().money(), 2)),
-    THUMB_MISSING("rule of thumb must missing", row -> whole(row.thumb().missing())),
-    THUMB_GAP("rule of thumb gap %", row -> rounded(row.thumb().gap(), 3)),
-    MOVES("moves a second", row -> rounded(row.movesASecond(), 0)),
-    TOOK("took s", row -> rounded(row.took(), 1)),
-    END("MB", row -> whole(row.heap().end())),
-    PEAK("peak MB", row -> whole(row.heap().peak())),
-    LIMIT("limit MB", row -> whole(row.heap().limit())),
+    BOUND("bound", row -> ResultCell.of(row.bound(), 2)),
+    GAP("gap %", row -> ResultCell.of(row.gap(), 3)),
+    THUMB_MONEY("rule of thumb money", row -> ResultCell.of(row.thumb().money(), 2)),
+    THUMB_MISSING("rule of thumb must missing", row -> ResultCell.of(row.thumb().missing())),
+    THUMB_GAP("rule of thumb gap %", row -> ResultCell.of(row.thumb().gap(), 3)),
+    MOVES("moves a second", row -> ResultCell.of(row.movesASecond(), 0)),
+    TOOK("took s", row -> ResultCell.of(row.took(), 1)),
+    END("MB", row -> ResultCell.of(row.heap().end())),
+    PEAK("peak MB", row -> ResultCell.of(row.heap().peak())),
+    LIMIT("limit MB", row -> ResultCell.of(row.heap().limit())),
     HEALTH("health", SearchRow::health),
-    DATE("date", row -> row.date() == null ? "" : row.date().toString()),
+    DATE("date", row -> ResultCell.of(row.date())),
     COMMIT("commit", SearchRow::commit),
     MACHINE("machine", row -> row.setting().machine()),
     JDK("JDK", row -> row.setting().jdk());
@@ -57,62 +53,31 @@ enum SearchColumn {
      */
     static SearchRow row(List<String> cells) {
         return new SearchRow(
-                new SearchTask(PROBLEM.text(cells), (int) SECONDS.needed(SECONDS.number(cells)), (long)
-                        SEED.needed(SEED.number(cells))),
-                MONEY.needed(MONEY.number(cells)),
-                (long) MISSING.needed(MISSING.number(cells)),
-                BOUND.number(cells),
-                GAP.number(cells),
-                new Thumb(THUMB_MONEY.number(cells), THUMB_MISSING.wholeNumber(cells), THUMB_GAP.number(cells)),
-                MOVES.needed(MOVES.number(cells)),
-                TOOK.number(cells),
-                new Heap(END.wholeNumber(cells), PEAK.wholeNumber(cells), LIMIT.wholeNumber(cells)),
-                HEALTH.text(cells),
-                DATE.day(cells),
-                COMMIT.text(cells),
-                new SearchSetting(MACHINE.text(cells), JDK.text(cells)));
+                new SearchTask(
+                        PROBLEM.in(cells).text(),
+                        (int) SECONDS.in(cells).needed(),
+                        (long) SEED.in(cells).needed()),
+                MONEY.in(cells).needed(),
+                (long) MISSING.in(cells).needed(),
+                BOUND.in(cells).number(),
+                GAP.in(cells).number(),
+                new Thumb(
+                        THUMB_MONEY.in(cells).number(),
+                        THUMB_MISSING.in(cells).whole(),
+                        THUMB_GAP.in(cells).number()),
+                MOVES.in(cells).needed(),
+                TOOK.in(cells).number(),
+                new Heap(
+                        END.in(cells).whole(),
+                        PEAK.in(cells).whole(),
+                        LIMIT.in(cells).whole()),
+                HEALTH.in(cells).text(),
+                DATE.in(cells).day(),
+                COMMIT.in(cells).text(),
+                new SearchSetting(MACHINE.in(cells).text(), JDK.in(cells).text()));
     }
 
-    private String text(List<String> cells) {
-        return cells.get(ordinal());
-    }
-
-    private @Nullable Double number(List<String> cells) {
-        String text = text(cells);
-        try {
-            return text.isEmpty() ? null : Double.valueOf(text);
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("Column " + head + ": expected a number, found \"" + text + "\"", e);
-        }
-    }
-
-    private double needed(@Nullable Double number) {
-        if (number == null) {
-            throw new IllegalArgumentException("Column " + head + ": expected a number, found nothing");
-        }
-        return number;
-    }
-
-    private @Nullable Long wholeNumber(List<String> cells) {
-        Double number = number(cells);
-        return number == null ? null : (long) number.doubleValue();
-    }
-
-    private @Nullable LocalDate day(List<String> cells) {
-        String text = text(cells);
-        try {
-            return text.isEmpty() ? null : LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "Column " + head + ": expected a date as 2026-11-29, found \"" + text + "\"", e);
-        }
-    }
-
-    private static String rounded(@Nullable Double number, int digits) {
-        return number == null ? "" : String.format(Locale.ROOT, "%." + digits + "f", number);
-    }
-
-    private static String whole(@Nullable Long number) {
-        return number == null ? "" : number.toString();
+    private ResultCell in(List<String> cells) {
+        return new ResultCell(head, cells.get(ordinal()));
     }
 }

@@ -12,21 +12,25 @@ import java.util.Optional;
  * any other; set-up that lots of a job share, rest and what follows on what is there a little cheaper than in the score.
  *
  * <p>Arguments: {@code problem} (demo), {@code solver} (SAT, SCIP or HIGHS), {@code seconds} (600), {@code settings} of the
- * solver's own, {@code out} (the folder with the prices of the problem that tell the gap), {@code commit}.
+ * solver's own, {@code out} (the folder with the prices of the problem that tell the gap), {@code keep} (yes: adds a row to
+ * {@code other-ways.csv} there; no), {@code beside} (what else the machine does; nothing), {@code commit}.
  */
 public final class WholeModel {
     private WholeModel() {}
 
     public static void main(String[] args) {
-        BenchArgs given = new BenchArgs(args, "problem", "solver", "seconds", "settings", "out", "commit");
-        System.out.println(DemoFarm.heading(given.text("commit", "not named")));
+        BenchArgs given = 
+                new BenchArgs(args, "problem", "solver", "seconds", "settings", "out", "keep", "beside", "commit");
+        String commit = given.text("commit", "not named");
+        System.out.println(DemoFarm.heading(commit));
         String problem = given.text("problem", "demo");
         String solver = given.text("solver", "SAT");
         int seconds = given.number("seconds", 600);
         Season season = ProblemFamily.named(problem);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
         Relaxation relaxed = new Relaxation(facts);
-        KeptPrices judge = new KeptPrices(Path.of(given.text("out", "benchmarks/search/results")), problem);
+        Path folder = Path.of(given.text("out", "benchmarks/search/results"));
+        KeptPrices judge = new KeptPrices(folder, problem);
         Ceiling ceiling = Ceiling.of(facts, relaxed, missing -> judge.of(season, facts, relaxed, missing, 60));
         RelaxedModel model = new RelaxedModel(relaxed, 0);
         for (int place = 0; place < facts.table.places(); place++) {
@@ -34,30 +38,37 @@ public final class WholeModel {
                 model.add(place);
             }
         }
-        System.out.println(problem + ": " + model);
+        System.out.println(OtherWays.BEGINS + problem + ", " + model);
         long clock = System.nanoTime();
         Optional<RelaxedModel.Lots> lots =
                 model.lots(new SparseProgram.Wanted(solver, given.text("settings", ""), true, seconds, 2));
         double took = (System.nanoTime() - clock) / 1e9;
-        if (lots.isEmpty()) {
-            System.out.printf(Locale.ROOT, "%s: no plan after %.0f s%n", solver, took);
-            return;
+        Ended ended = lots.map(found -> told(season, facts, ceiling, solver, found)).orElse(null);
+        if (ended == null) {
+            System.out.printf(Locale.ROOT, "%s: no plan%n", solver);
         }
-        LotsToPlan.Made made = LotsToPlan.whole(facts, lots.get().each());
-        Search.Found plan = Search.Found.of(facts, made.places());
+        System.out.printf(Locale.ROOT, "Came back after %.0f s%n", took);
+        if (given.text("keep", "no").equals("yes")) {
+            OtherWay.Way way = OtherWay.Way.valueOf(solver);
+            String outcome = ended == null ? "no plan" : ended.outcome();
+            OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
+                    .add(OtherWays.row(given, problem, way, seconds, took, ended, outcome, commit));
+        }
+    }
+
+    private static Ended told(
+            Season season, PlanFacts facts, Ceiling ceiling, String solver, RelaxedModel.Lots lots) {
+        LotsToPlan.Made made = LotsToPlan.whole(facts, lots.each());
+        Ended ended = Ended.of(season, facts, ceiling, Search.Found.of(facts, made.places()));
         System.out.printf(
                 Locale.ROOT,
-                "%s after %.0f s: by the model %.2f, at most %.2f%s; the plan %.2f, gap %.2f %%, hard %d, missing %d,"
-                        + " %d lots left out%n",
+                "%s: by the model %.2f, at most %.2f%s; the plan %s, %d lots left out%n",
                 solver,
-                took,
-                Grains.toMoney(season, lots.get().value() / facts.seasonCount),
-                Grains.toMoney(season, lots.get().bound() / facts.seasonCount),
-                lots.get().isProven() ? " (proven best)" : "",
-                Grains.toMoney(season, (double) plan.soft() / facts.seasonCount),
-                ceiling.gap(plan),
-                plan.hard(),
-                -plan.medium(),
+                Grains.toMoney(season, lots.value() / facts.seasonCount),
+                Grains.toMoney(season, lots.bound() / facts.seasonCount),
+                lots.isProven() ? " (proven best)" : "",
+                ended,
                 made.leftOut());
+        return ended;
     }
 }

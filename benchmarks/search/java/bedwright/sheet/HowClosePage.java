@@ -2,6 +2,8 @@ package bedwright.sheet;
 
 import bedwright.plan.BenchArgs;
 import bedwright.plan.MeasuredSearches;
+import bedwright.plan.OtherWay;
+import bedwright.plan.OtherWayResults;
 import bedwright.plan.ProblemFamily;
 import bedwright.plan.ProblemName;
 import bedwright.plan.SearchBar;
@@ -75,20 +77,27 @@ public final class HowClosePage {
             """;
 
     private final MeasuredSearches measured;
+    private final List<OtherWay> ways;
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final GapTables tables;
 
-    private HowClosePage(MeasuredSearches measured) {
+    private HowClosePage(MeasuredSearches measured, List<OtherWay> ways) {
         this.measured = measured;
+        this.ways = ways;
         this.tables = new GapTables(measured);
     }
 
-    /** Arguments: {@code in} (benchmarks/search/results/how-close.csv), {@code out} (the page, beside it). */
+    /**
+     * Arguments: {@code in} (benchmarks/search/results/how-close.csv; other-ways.csv is taken from beside it), {@code out}
+     * (the page, beside it).
+     */
     public static void main(String[] args) throws IOException {
         BenchArgs given = new BenchArgs(args, "in", "out");
         Path in = Path.of(given.text("in", "benchmarks/search/results/" + SearchResults.FILE));
         Path out = Path.of(given.text("out", in.resolveSibling(FILE).toString()));
-        Files.writeString(out, html(SearchResults.at(in).rows()));
+        Path ways = in.resolveSibling(OtherWayResults.FILE);
+        Files.writeString(
+                out, html(SearchResults.at(in).rows(), OtherWayResults.at(ways).rows()));
         System.out.println(out);
     }
 
@@ -96,10 +105,11 @@ public final class HowClosePage {
      * The page as HTML that is well-formed XML too.
      *
      * @param rows in the order in which they were measured; the last tells which commit and machine it is about
-     * @throws IllegalArgumentException if there are none
+     * @param ways what other ways to a plan came to
+     * @throws IllegalArgumentException if there are no rows
      */
-    public static String html(List<SearchRow> rows) {
-        return new HowClosePage(MeasuredSearches.of(rows)).html();
+    public static String html(List<SearchRow> rows, List<OtherWay> ways) {
+        return new HowClosePage(MeasuredSearches.of(rows), ways).html();
     }
 
     private String html() {
@@ -111,6 +121,15 @@ public final class HowClosePage {
             links.append("<li><a href=\"#").append(id(problem)).append("\">").append(Svg.escape(problem));
             links.append("</a></li>");
             sections.append(family(problem, figure));
+        }
+        if (!ways.isEmpty()) {
+            links.append("<li><a href=\"#ways\">Other ways</a></li>");
+            sections.append(section(
+                    "ways",
+                    "Other ways to a plan",
+                    "<p>The whole problem given to exact solvers on two threads, building its model not counted; and the"
+                            + " relaxation's parts of lots made whole and polished by the search.</p>"
+                            + table(new OtherWayTable(measured, ways).table())));
         }
         if (!measured.onOthers().isEmpty()) {
             links.append("<li><a href=\"#others\">Other machines</a></li>");

@@ -2,6 +2,7 @@ package bedwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bedwright.plan.OtherWayResults;
 import bedwright.plan.SearchResults;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +19,9 @@ class HowClosePageTest {
             + "rule of thumb money,rule of thumb must missing,rule of thumb gap %,"
             + "moves a second,took s,MB,peak MB,limit MB,health,date,commit,machine,JDK\n";
 
+    private static final String WAY_HEADS =
+            "problem,way,seconds,took s,money,must missing,gap %,what came of it,beside,date,commit,machine,JDK\n";
+
     @TempDir
     private Path folder;
 
@@ -33,7 +37,53 @@ class HowClosePageTest {
     private String html(String... rows) throws IOException {
         Path file = folder.resolve(SearchResults.FILE);
         Files.writeString(file, HEADS + String.join("", rows));
-        return HowClosePage.html(SearchResults.at(file).rows());
+        return HowClosePage.html(SearchResults.at(file).rows(), List.of());
+    }
+
+    private Page pageWithWays(String rows, String ways) throws IOException {
+        Path file = folder.resolve(SearchResults.FILE);
+        Files.writeString(file, HEADS + rows);
+        Path others = folder.resolve(OtherWayResults.FILE);
+        Files.writeString(others, WAY_HEADS + ways);
+        return Page.parse(HowClosePage.html(
+                        SearchResults.at(file).rows(),
+                        OtherWayResults.at(others).rows())
+                .replace("<!DOCTYPE html>", ""));
+    }
+
+    @Test
+    void otherWaysStandBelowTheMiddlePlanOfTheSearch() throws IOException {
+        Page page = pageWithWays(
+                here("demo,60,1", "3.5") + here("demo,60,2", "3.1"),
+                "demo,SCIP,600,728,,,,no plan,other work,2026-11-30,abcdef0,elsewhere,25\n");
+        assertThat(page.rows("ways-table", "tbody"))
+                .containsExactly(
+                        List.of(
+                                "demo",
+                                "the search",
+                                "60",
+                                "11",
+                                "23,000",
+                                "nothing",
+                                "3.30\u00a0%",
+                                "the middle one of 2 plans",
+                                "nothing",
+                                "2026-11-29",
+                                "abcdef0",
+                                "here"),
+                        List.of(
+                                "demo",
+                                "SCIP",
+                                "600",
+                                "728",
+                                "–",
+                                "–",
+                                "–",
+                                "no plan",
+                                "other work",
+                                "2026-11-30",
+                                "abcdef0",
+                                "elsewhere"));
     }
 
     private Page page(String... rows) throws IOException {
