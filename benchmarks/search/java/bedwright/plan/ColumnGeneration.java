@@ -1,13 +1,9 @@
 package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
@@ -70,14 +66,25 @@ final class ColumnGeneration {
     }
 
     /**
+     * Begins with places of which there are most lots by a guess. What answers smoothed prices is a far better one than
+     * what lacks little at them: there is something of everything that stems which must be ours need.
+     *
+     * @param lots by place
+     * @param most places that join
+     */
+    ColumnGeneration guess(double[] lots, int most) {
+        model.addMost(lots, most);
+        return this;
+    }
+
+    /**
      * Solves until the two ends meet, or for so many rounds.
      *
-     * @param first how many places to begin with
+     * @param first how many places to begin with, those guessed among them
      * @param each how many more join in a round, at most
      */
     Found run(int first, int each, int rounds) {
-        join(best, first - first / 2);
-        joinEverywhere(first / 2);
+        join(best, first - model.columns());
         int round = 0;
         while (round < rounds) {
             round++;
@@ -134,33 +141,6 @@ final class ColumnGeneration {
             model.add(place);
         }
         return joining.length > 0 && lacks[joining[0]] < 0;
-    }
-
-    /**
-     * Of the places that differ in their bed alone those that lack least: the best of each such group, then the second best,
-     * and so on. So there is something of everything in every week, as stems that must be ours need it.
-     */
-    private void joinEverywhere(int count) {
-        double[] lacks = lacks(best);
-        Map<Integer, List<Integer>> groups = new TreeMap<>();
-        for (int place = 0; place < lacks.length; place++) {
-            if (relaxed.open[place]) {
-                groups.computeIfAbsent(table.firstAlike(place), group -> new ArrayList<>())
-                        .add(place);
-            }
-        }
-        for (List<Integer> group : groups.values()) {
-            group.sort(Comparator.comparingDouble(place -> lacks[place]));
-        }
-        int left = count;
-        for (int rank = 0; left > 0 && rank < facts.bench + 1; rank++) {
-            for (List<Integer> group : groups.values()) {
-                if (left > 0 && rank < group.size() && !model.has(group.get(rank))) {
-                    model.add(group.get(rank));
-                    left--;
-                }
-            }
-        }
     }
 
     /**

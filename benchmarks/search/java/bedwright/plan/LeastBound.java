@@ -23,9 +23,11 @@ public final class LeastBound {
     private LeastBound() {}
 
     /**
-     * Arguments: {@code problem} (demo), {@code seasons} (16), {@code caution} (33), {@code solver} (PDLP, GLOP or
-     * HIGHS_LP), {@code settings} of its own, {@code steps} of the product's search to begin from (2,000), {@code first}
-     * and {@code each}: places at first and in each round, {@code rounds}, {@code close} (1e-4).
+     * Arguments: {@code problem} (demo), {@code seasons} (16), {@code caution} (33), {@code missing}
+     * (weighted hundredths of stems that must be ours and may be missing, over all possible seasons; where no plan has all of
+     * them the bound of those that do falls without end; 0), {@code solver} (PDLP, GLOP or
+     * HIGHS_LP), {@code settings} of its own, {@code steps} of the product's search to begin from (4,000), {@code first}
+     * and {@code each}: places at first (2,500) and in each round (1,500), {@code rounds} (12), {@code close} (1e-4).
      */
     public static void main(String[] args) throws IOException {
         BenchArgs given = new BenchArgs(
@@ -33,6 +35,7 @@ public final class LeastBound {
                 "problem",
                 "seasons",
                 "caution",
+                "missing",
                 "solver",
                 "settings",
                 "steps",
@@ -44,33 +47,39 @@ public final class LeastBound {
         int seasons = given.number("seasons", 16);
         int caution = given.number("caution", 33);
         PlanFacts facts = facts(problem, seasons, caution);
+        int missing = given.number("missing", 0);
         Path file = file(problem, seasons, caution);
+        int first = given.number("first", 2500);
+        String solver = given.text("solver", "HIGHS_LP");
         long began = System.nanoTime();
         Prices start;
+        double[] lots = new double[facts.table.places()];
         if (Files.exists(file)) {
             start = read(file, facts);
         } else {
-            PriceSearch search = new PriceSearch(facts, 0);
-            search.run(given.number("steps", 2000), () -> false);
+            PriceSearch search = new PriceSearch(facts, missing);
+            search.run(given.number("steps", 4000), () -> false);
             start = search.bestPrices();
+            lots = search.lots();
         }
-        say(began, facts, "begins at", Bound.of(facts, start, 0));
+        say(began, facts, "begins at", Bound.of(facts, start, missing));
         ColumnGeneration.Found found = new ColumnGeneration(
                         facts,
                         start,
-                        given.text("solver", "HIGHS_LP"),
-                        given.text("settings", ""),
+                        solver,
+                        given.text("settings", solver.equals("HIGHS_LP") ? RelaxedModel.INTERIOR : ""),
                         Double.parseDouble(given.text("close", "1e-4")),
-                        0,
+                        missing,
                         line -> System.out.printf("%6.0f s  %s%n", (System.nanoTime() - began) / 1e9, line))
-                .run(given.number("first", 6000), given.number("each", 3000), given.number("rounds", 12));
+                .guess(lots, first)
+                .run(first, given.number("each", 1500), given.number("rounds", 12));
         PriceList kept = PriceLists.kept(facts, found.prices());
         Files.createDirectories(FOLDER);
         try (GZIPOutputStream out = new GZIPOutputStream(Files.newOutputStream(file))) {
             out.write(PriceFile.bytes(kept));
         }
         say(began, facts, "no prices prove less than", found.lower());
-        say(began, facts, file + " prove", Bound.of(facts, PriceLists.of(facts, kept), 0));
+        say(began, facts, file + " prove", Bound.of(facts, PriceLists.of(facts, kept), missing));
     }
 
     private static void say(long began, PlanFacts facts, String what, double bound) {

@@ -68,8 +68,9 @@ public final class OtherWays {
         }
         reading.join();
         if (isStopped || process.exitValue() != 0) {
-            String outcome =
-                    isStopped ? "had not come back" : clock.stage + ": the process died (exit code " + process.exitValue() + ")";
+            String outcome = isStopped
+                    ? "had not come back"
+                    : clock.stage + ": the process died (exit code " + process.exitValue() + ")";
             OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
                     .add(row(given, problem, way, seconds, clock.seconds(), null, outcome, commit));
             System.out.println("  " + outcome);
@@ -88,7 +89,8 @@ public final class OtherWays {
         if (way.isExact()) {
             command.addAll(List.of(WholeModel.class.getName(), "solver=" + way.name()));
         } else {
-            command.addAll(List.of(Dive.class.getName(), "prices=" + given.text("prices", "60"), "seeds=1", "usual=no"));
+            command.addAll(
+                    List.of(Dive.class.getName(), "prices=" + given.text("prices", "60"), "seeds=1", "usual=no"));
         }
         command.addAll(List.of(
                 "problem=" + problem,

@@ -18,18 +18,20 @@ public final class PriceQuality {
     private PriceQuality() {}
 
     /**
-     * Arguments: {@code problem} (demo), {@code seasons} (16), {@code caution} (33), {@code at} seconds by the clock
+     * Arguments: {@code problem} (demo), {@code seasons} (16), {@code caution} (33), {@code missing} (as {@link LeastBound} has it), {@code at} seconds by the clock
      * (10,30), {@code cpu} seconds of processor time (20,60), {@code commit}, {@code every} steps a line (0: none).
      */
     public static void main(String[] args) throws IOException {
-        BenchArgs given = new BenchArgs(args, "problem", "seasons", "caution", "at", "cpu", "every", "commit");
+        BenchArgs given =
+                new BenchArgs(args, "problem", "seasons", "caution", "missing", "at", "cpu", "every", "commit");
         String problem = given.text("problem", "demo");
         int seasons = given.number("seasons", 16);
         int caution = given.number("caution", 33);
+        int missing = given.number("missing", 0);
         System.out.println(DemoFarm.heading(given.text("commit", "not named")));
         PlanFacts facts = LeastBound.facts(problem, seasons, caution);
         Path file = LeastBound.file(problem, seasons, caution);
-        double least = Files.exists(file) ? Bound.of(facts, LeastBound.read(file, facts), 0) : Double.NaN;
+        double least = Files.exists(file) ? Bound.of(facts, LeastBound.read(file, facts), missing) : Double.NaN;
         System.out.printf(
                 Locale.ROOT,
                 "%s, %d seasons, caution %d: %d places; least bound %.2f%n",
@@ -44,7 +46,7 @@ public final class PriceQuality {
         List<Double> at = numbers(given, "at", "10,30");
         List<Double> cpu = numbers(given, "cpu", "20,60");
         long every = given.number("every", 0);
-        PriceSearch search = new PriceSearch(facts, 0);
+        PriceSearch search = new PriceSearch(facts, missing);
         long[] told = {0};
         search.run(Long.MAX_VALUE, () -> {
             double clock = (System.nanoTime() - began) / 1e9;

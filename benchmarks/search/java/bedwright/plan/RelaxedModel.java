@@ -2,7 +2,9 @@ package bedwright.plan;
 
 import bedwright.growth.ProspectTable;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The relaxation that a {@link Bound} is of, written as a linear program over some of the places: parts of lots at places,
@@ -258,6 +260,9 @@ final class RelaxedModel {
         return facts.shelves.get(shelf).unit().equals("mm") ? A_METRE : 1;
     }
 
+    /** Settings of HiGHS with which it solves it soonest: without going on to a corner, which would take far longer. */
+    static final String INTERIOR = "solver=ipm,run_crossover=off";
+
     /** Adds a place, unless it is there already. */
     void add(int place) {
         if (!has(place)) {
@@ -267,6 +272,21 @@ final class RelaxedModel {
             program.add(lotRow[table.stock(place)], lots, 1);
             put(place, relaxed.share[place], lots);
         }
+    }
+
+    /**
+     * Adds the places of which there are most lots.
+     *
+     * @param lots by place
+     * @param most places that are added
+     */
+    void addMost(double[] lots, int most) {
+        IntStream.range(0, lots.length)
+                .filter(place -> relaxed.open[place] && lots[place] > 0)
+                .boxed()
+                .sorted(Comparator.comparingDouble(place -> -lots[place]))
+                .limit(most)
+                .forEach(this::add);
     }
 
     boolean has(int place) {

@@ -53,10 +53,8 @@ enum SearchColumn {
      */
     static SearchRow row(List<String> cells) {
         return new SearchRow(
-                new SearchTask(
-                        PROBLEM.in(cells).text(),
-                        (int) SECONDS.in(cells).needed(),
-                        (long) SEED.in(cells).needed()),
+                new SearchTask(PROBLEM.in(cells).text(), (int) SECONDS.in(cells).needed(), (long)
+                        SEED.in(cells).needed()),
                 MONEY.in(cells).needed(),
                 (long) MISSING.in(cells).needed(),
                 BOUND.in(cells).number(),

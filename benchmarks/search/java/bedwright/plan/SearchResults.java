@@ -20,8 +20,7 @@ public final class SearchResults {
      * @throws IllegalArgumentException if it has other columns, or a row that can't be read; the message says where
      */
     public static SearchResults at(Path file) {
-        return new SearchResults(
-                new ResultRows<>(file, SearchColumn.heads(), SearchColumn::cells, SearchColumn::row));
+        return new SearchResults(new ResultRows<>(file, SearchColumn.heads(), SearchColumn::cells, SearchColumn::row));
     }
 
     /** All rows, in the order in which they were measured. */

@@ -19,7 +19,7 @@ public final class WholeModel {
     private WholeModel() {}
 
     public static void main(String[] args) {
-        BenchArgs given = 
+        BenchArgs given =
                 new BenchArgs(args, "problem", "solver", "seconds", "settings", "out", "keep", "beside", "commit");
         String commit = given.text("commit", "not named");
         System.out.println(DemoFarm.heading(commit));
@@ -43,7 +43,8 @@ public final class WholeModel {
         Optional<RelaxedModel.Lots> lots =
                 model.lots(new SparseProgram.Wanted(solver, given.text("settings", ""), true, seconds, 2));
         double took = (System.nanoTime() - clock) / 1e9;
-        Ended ended = lots.map(found -> told(season, facts, ceiling, solver, found)).orElse(null);
+        Ended ended =
+                lots.map(found -> told(season, facts, ceiling, solver, found)).orElse(null);
         if (ended == null) {
             System.out.printf(Locale.ROOT, "%s: no plan%n", solver);
         }
@@ -56,8 +57,7 @@ public final class WholeModel {
         }
     }
 
-    private static Ended told(
-            Season season, PlanFacts facts, Ceiling ceiling, String solver, RelaxedModel.Lots lots) {
+    private static Ended told(Season season, PlanFacts facts, Ceiling ceiling, String solver, RelaxedModel.Lots lots) {
         LotsToPlan.Made made = LotsToPlan.whole(facts, lots.each());
         Ended ended = Ended.of(season, facts, ceiling, Search.Found.of(facts, made.places()));
         System.out.printf(

@@ -46,8 +46,8 @@ final class OtherWayTable {
 
     /** What the search came to, of the last commit that was measured: its middle plan and gap. */
     private List<String> search(String problem) {
-        List<SearchRow> rows = Stream.ofNullable(measured.group(problem, A_MINUTE, measured.commit())
-                        .orElse(null))
+        List<SearchRow> rows = Stream.ofNullable(
+                        measured.group(problem, A_MINUTE, measured.commit()).orElse(null))
                 .map(SearchGroup::rows)
                 .flatMap(List::stream)
                 .toList();
@@ -56,7 +56,8 @@ final class OtherWayTable {
             cells.addAll(List.of("–", "–", "–", "–", GapTables.NOT_MEASURED, "–", "–", "–", "–"));
             return cells;
         }
-        cells.add(middle(rows.stream().flatMap(row -> Stream.ofNullable(row.took())).toList()));
+        cells.add(middle(
+                rows.stream().flatMap(row -> Stream.ofNullable(row.took())).toList()));
         cells.add(middle(rows.stream().map(SearchRow::money).toList()));
         cells.add(missing(rows.stream().mapToLong(SearchRow::missing).max().orElse(0)));
         OptionalDouble gap = measured.group(problem, A_MINUTE, measured.commit())
