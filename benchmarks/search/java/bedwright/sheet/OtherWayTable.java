@@ -7,6 +7,7 @@ import bedwright.plan.SearchRow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -46,11 +47,8 @@ final class OtherWayTable {
 
     /** What the search came to, of the last commit that was measured: its middle plan and gap. */
     private List<String> search(String problem) {
-        List<SearchRow> rows = Stream.ofNullable(
-                        measured.group(problem, A_MINUTE, measured.commit()).orElse(null))
-                .map(SearchGroup::rows)
-                .flatMap(List::stream)
-                .toList();
+        Optional<SearchGroup> group = measured.group(problem, A_MINUTE, measured.commit());
+        List<SearchRow> rows = group.map(SearchGroup::rows).orElse(List.of());
         List<String> cells = new ArrayList<>(List.of(problem, "the search", Integer.toString(A_MINUTE)));
         if (rows.isEmpty()) {
             cells.addAll(List.of("–", "–", "–", "–", GapTables.NOT_MEASURED, "–", "–", "–", "–"));
@@ -60,9 +58,7 @@ final class OtherWayTable {
                 rows.stream().flatMap(row -> Stream.ofNullable(row.took())).toList()));
         cells.add(middle(rows.stream().map(SearchRow::money).toList()));
         cells.add(missing(rows.stream().mapToLong(SearchRow::missing).max().orElse(0)));
-        OptionalDouble gap = measured.group(problem, A_MINUTE, measured.commit())
-                .map(SearchGroup::medianGap)
-                .orElse(OptionalDouble.empty());
+        OptionalDouble gap = group.map(SearchGroup::medianGap).orElse(OptionalDouble.empty());
         cells.add(gap.isPresent() ? GapPicture.percent(gap.getAsDouble()) : GapTables.NOT_MEASURED);
         cells.add(rows.size() == 1 ? "a plan" : "the middle one of " + rows.size() + " plans");
         cells.add("nothing");
