@@ -6,24 +6,20 @@ import bedwright.season.Season;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
- * From the relaxation down to whole lots: prices are looked for, the linear program over the places with most lots at them
- * is solved, its parts of lots are made whole lots ({@link LotsToPlan}), the rest is filled up by gain, and the search
- * polishes it from a share of its usual temperature; beside it, the usual search from nothing over the same time, prices and
- * all. Where the linear program is not solved in half of the time, the parts are those that answer the prices.
+ * From the relaxation down to whole lots: prices are looked for, the parts of lots that answer them are made whole lots
+ * ({@link LotsToPlan}), the rest is filled up by gain, and the search polishes it from a share of its usual temperature;
+ * beside it, the usual search from nothing over the same time, prices and all. (The linear program itself HiGHS does not solve
+ * for its parts of lots by the interior point alone, only for its prices.)
  *
- * <p>Arguments: {@code problem} (demo), {@code prices} (seconds to look for prices, of the time; 20), {@code linear}
- * (places of the linear program; 2,500 for each field of the farm; 0: none is solved), {@code seconds} (60),
+ * <p>Arguments: {@code problem} (demo), {@code prices} (seconds to look for prices, of the time; 20), {@code seconds} (60),
  * {@code warmth} (shares of the usual temperature, commas between; 0.2), {@code seeds} (2), {@code first} (1), {@code usual}
  * (whether the usual search runs, too; yes), {@code out} (the folder with the prices of the problem that tell the gap),
  * {@code keep} (yes: adds a row to {@code other-ways.csv} there; no), {@code beside} (what else the machine does; nothing),
  * {@code commit}.
  */
 public final class Dive {
-    private static final int DEMO_BEDS = 24;
-
     private final BenchArgs given;
     private final String problem;
     private final Path folder;
@@ -45,8 +41,8 @@ public final class Dive {
 
     public static void main(String[] args) {
         BenchArgs given = new BenchArgs(
-                args, "problem", "prices", "linear", "seconds", "warmth", "seeds", "first", "usual", "out", "keep",
-                "beside", "commit");
+                args, "problem", "prices", "seconds", "warmth", "seeds", "first", "usual", "out", "keep", "beside",
+                "commit");
         System.out.println(DemoFarm.heading(given.text("commit", "not named")));
         new Dive(given).run();
     }
@@ -77,9 +73,8 @@ public final class Dive {
         long end = began + Duration.ofSeconds(priceSeconds).toNanos();
         prices.run(Long.MAX_VALUE, () -> System.nanoTime() > end);
         String name = "seed " + seed + ", dived";
-        double[] parts = linear(prices.lots(), seconds / 2.0).orElseGet(prices::lots);
-        System.out.printf(Locale.ROOT, "%s: parts of lots after %.0f s%n", name, (System.nanoTime() - began) / 1e9);
-        LotsToPlan.Made made = LotsToPlan.parts(facts, parts);
+        System.out.printf(Locale.ROOT, "%s after %.0f s%n", name, (System.nanoTime() - began) / 1e9);
+        LotsToPlan.Made made = LotsToPlan.parts(facts, prices.lots());
         int[] filled = Opening.fill(facts, made.places(), () -> false);
         say(name + ", " + made.leftOut() + " lots left out", Search.Found.of(facts, made.places()));
         say(name + " and filled", Search.Found.of(facts, filled));
@@ -100,23 +95,6 @@ public final class Dive {
                             outcome,
                             given.text("commit", "not named")));
         }
-    }
-
-    /** Parts of lots that solve the linear program over some of the places; empty if it is not solved in its time. */
-    private Optional<double[]> linear(double[] guess, double seconds) {
-        int fields = Math.max(1, facts.bench / DEMO_BEDS);
-        int places = given.number("linear", 2500 * fields);
-        if (places == 0) {
-            return Optional.empty();
-        }
-        RelaxedModel model = new RelaxedModel(relaxed, 0);
-        model.addMost(guess, places);
-        Optional<RelaxedModel.Lots> lots =
-                model.lots(new SparseProgram.Wanted("HIGHS_LP", RelaxedModel.INTERIOR, false, seconds, 1));
-        System.out.println(lots.map(found -> String.format(
-                        Locale.ROOT, "%s: %.2f", model, Grains.toMoney(season, found.value() / facts.seasonCount)))
-                .orElse(model + ": not solved"));
-        return lots.map(RelaxedModel.Lots::each);
     }
 
     private Ended say(String what, Search.Found plan) {
