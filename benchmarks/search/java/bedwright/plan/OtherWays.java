@@ -15,8 +15,8 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Other ways to a plan than the search, each problem by each of them: the relaxation dived to whole lots and polished
- * ({@link Dive}), and the whole model given to an exact solver ({@link WholeModel}). Each runs in a process of its own, as one
+ * Other ways to a plan than the search, each problem by each of them: parts of lots made whole and polished ({@link
+ * Dive}), and the whole model given to an exact solver ({@link WholeModel}). Each runs in a process of its own, as one
  * that needs more memory than there is takes its process with it; adds a row each to {@code other-ways.csv}, also for one
  * that died or did not come back. {@link HowClose} shows them on its page, beside the search.
  *
@@ -26,6 +26,9 @@ import org.jspecify.annotations.Nullable;
  * machine does; nothing), {@code out} (a folder for results), {@code commit} (as git says).
  */
 public final class OtherWays {
+    /** How a line begins that says that all is built, and what follows counts. */
+    static final String BEGINS = "Begins: ";
+
     private final BenchArgs given;
     private final Path folder;
     private final String commit;
@@ -114,9 +117,6 @@ public final class OtherWays {
             System.out.println("  " + e.getMessage());
         }
     }
-
-    /** How a line begins that says that all is built, and what follows counts. */
-    static final String BEGINS = "Begins: ";
 
     /** From when a way has all that it needs; before, building its model is not counted. */
     private static final class Clock {
