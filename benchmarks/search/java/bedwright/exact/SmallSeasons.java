@@ -35,6 +35,7 @@ public final class SmallSeasons {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final LocalDate START = LocalDate.of(2027, 5, 3);
     private static final int TURNS = 8;
+    /** The first seed of a season that is short of what the others hardly ever are. */
     private static final int RARE = 100_001;
     /** Possible seasons in turn; the last of the eight has 5 to 8. Few are many, since those take long to prove. */
     private static final int[] POSSIBLE = {1, 2, 3, 1, 2, 1, 4};

@@ -3,7 +3,6 @@ package bedwright.plan;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import bedwright.climate.PossibleSeasons;
 import bedwright.season.Season;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 
@@ -22,20 +21,17 @@ import java.util.Locale;
 public final class Dive {
     private final BenchArgs given;
     private final String problem;
-    private final Path folder;
     private final Season season;
     private final PlanFacts facts;
-    private final Relaxation relaxed;
     private final Ceiling ceiling;
 
     private Dive(BenchArgs given) {
         this.given = given;
         problem = given.text("problem", "demo");
-        folder = Path.of(given.text("out", "benchmarks/search/results"));
         season = ProblemFamily.named(problem);
         facts = PlanFacts.of(season, PossibleSeasons.of(season));
-        relaxed = new Relaxation(facts);
-        KeptPrices judge = new KeptPrices(folder, problem);
+        Relaxation relaxed = new Relaxation(facts);
+        KeptPrices judge = new KeptPrices(OtherWays.folder(given), problem);
         ceiling = Ceiling.of(facts, relaxed, missing -> judge.of(season, facts, relaxed, missing, 60));
     }
 
@@ -84,16 +80,7 @@ public final class Dive {
         if (given.text("keep", "no").equals("yes")) {
             double took = (System.nanoTime() - began) / 1e9;
             String outcome = ended.outcome() + ", polished from " + warmth + " of the usual temperature, seed " + seed;
-            OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
-                    .add(OtherWays.row(
-                            given,
-                            problem,
-                            OtherWay.Way.DIVE,
-                            seconds,
-                            took,
-                            ended,
-                            outcome,
-                            given.text("commit", "not named")));
+            OtherWays.keep(given, problem, OtherWay.Way.DIVE, seconds, took, ended, outcome);
         }
     }
 

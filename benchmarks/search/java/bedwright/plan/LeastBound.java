@@ -48,7 +48,7 @@ public final class LeastBound {
         int caution = given.number("caution", 33);
         PlanFacts facts = facts(problem, seasons, caution);
         int missing = given.number("missing", 0);
-        Path file = file(problem, seasons, caution);
+        Path file = file(problem, seasons, caution, missing);
         int first = given.number("first", 2500);
         String solver = given.text("solver", "HIGHS_LP");
         long began = System.nanoTime();
@@ -98,8 +98,9 @@ public final class LeastBound {
     }
 
     /** Where the prices of a problem are kept. */
-    static Path file(String problem, int seasons, int caution) {
-        return FOLDER.resolve(problem.replace(':', '-') + "-" + seasons + "-seasons-caution-" + caution + ".json.gz");
+    static Path file(String problem, int seasons, int caution, long missing) {
+        return FOLDER.resolve(problem.replace(':', '-') + "-" + seasons + "-seasons-caution-" + caution
+                + (missing == 0 ? "" : "-missing-" + missing) + ".json.gz");
     }
 
     static Prices read(Path file, PlanFacts facts) throws IOException {

@@ -35,9 +35,8 @@ public final class OtherWays {
 
     private OtherWays(BenchArgs given) {
         this.given = given;
-        this.folder = Path.of(given.text("out", "benchmarks/search/results"));
-        String named = given.text("commit", "");
-        this.commit = named.isEmpty() ? Commits.here() : named;
+        this.folder = folder(given);
+        this.commit = commit(given);
     }
 
     public static void main(String[] args) throws IOException, InterruptedException {
@@ -74,8 +73,7 @@ public final class OtherWays {
             String outcome = isStopped
                     ? "had not come back"
                     : clock.stage + ": the process died (exit code " + process.exitValue() + ")";
-            OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
-                    .add(row(given, problem, way, seconds, clock.seconds(), null, outcome, commit));
+            keep(given, problem, way, seconds, clock.seconds(), null, outcome);
             System.out.println("  " + outcome);
         }
     }
@@ -133,28 +131,42 @@ public final class OtherWays {
         }
     }
 
-    /** A row for the file. */
-    static OtherWay row(
+    /** The folder for results that the arguments name. */
+    static Path folder(BenchArgs given) {
+        return Path.of(given.text("out", "benchmarks/search/results"));
+    }
+
+    private static String commit(BenchArgs given) {
+        String named = given.text("commit", "");
+        return named.isEmpty() ? Commits.here() : named;
+    }
+
+    /**
+     * Adds a row to the file.
+     *
+     * @param ended the plan that it came to, or null if there was none
+     */
+    static void keep(
             BenchArgs given,
             String problem,
             OtherWay.Way way,
             int seconds,
             double took,
             @Nullable Ended ended,
-            String outcome,
-            String commit) {
-        return new OtherWay(
-                problem,
-                way,
-                seconds,
-                took,
-                ended == null ? null : ended.money(),
-                ended == null ? null : ended.missing(),
-                ended == null ? null : ended.gap(),
-                outcome,
-                given.text("beside", "nothing"),
-                LocalDate.now(ZoneId.systemDefault()),
-                commit,
-                SearchSetting.here());
+            String outcome) {
+        OtherWayResults.at(folder(given).resolve(OtherWayResults.FILE))
+                .add(new OtherWay(
+                        problem,
+                        way,
+                        seconds,
+                        took,
+                        ended == null ? null : ended.money(),
+                        ended == null ? null : ended.missing(),
+                        ended == null ? null : ended.gap(),
+                        outcome,
+                        given.text("beside", "nothing"),
+                        LocalDate.now(ZoneId.systemDefault()),
+                        commit(given),
+                        SearchSetting.here()));
     }
 }

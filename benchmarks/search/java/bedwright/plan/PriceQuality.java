@@ -30,7 +30,7 @@ public final class PriceQuality {
         int missing = given.number("missing", 0);
         System.out.println(DemoFarm.heading(given.text("commit", "not named")));
         PlanFacts facts = LeastBound.facts(problem, seasons, caution);
-        Path file = LeastBound.file(problem, seasons, caution);
+        Path file = LeastBound.file(problem, seasons, caution, missing);
         double least = Files.exists(file) ? Bound.of(facts, LeastBound.read(file, facts), missing) : Double.NaN;
         System.out.printf(
                 Locale.ROOT,

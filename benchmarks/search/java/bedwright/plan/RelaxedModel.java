@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
  * size.
  */
 final class RelaxedModel {
+    /** Settings of HiGHS with which it solves it soonest: without going on to a corner, which would take far longer. */
+    static final String INTERIOR = "solver=ipm,run_crossover=off";
+
     private static final int NONE = -1;
     private static final double HUNDREDTHS = 100;
     private static final double A_METRE = 1000;
@@ -259,9 +262,6 @@ final class RelaxedModel {
     private double unit(int shelf) {
         return facts.shelves.get(shelf).unit().equals("mm") ? A_METRE : 1;
     }
-
-    /** Settings of HiGHS with which it solves it soonest: without going on to a corner, which would take far longer. */
-    static final String INTERIOR = "solver=ipm,run_crossover=off";
 
     /** Adds a place, unless it is there already. */
     void add(int place) {

@@ -82,6 +82,20 @@ public record SearchGroup(Key key, List<SearchRow> rows) {
         return rows.stream().filter(row -> !row.isSound()).toList();
     }
 
+    /** The middle money. */
+    public OptionalDouble medianMoney() {
+        return median(rows.stream().mapToDouble(SearchRow::money).sorted().toArray());
+    }
+
+    /** The middle time that a search took, s; empty if none is kept. */
+    public OptionalDouble medianSeconds() {
+        return median(rows.stream()
+                .flatMap(row -> Stream.ofNullable(row.took()))
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray());
+    }
+
     private static OptionalDouble median(double[] sorted) {
         int half = sorted.length / 2;
         return sorted.length == 0

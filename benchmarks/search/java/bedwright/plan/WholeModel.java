@@ -2,7 +2,6 @@ package bedwright.plan;
 
 import bedwright.climate.PossibleSeasons;
 import bedwright.season.Season;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -21,16 +20,14 @@ public final class WholeModel {
     public static void main(String[] args) {
         BenchArgs given =
                 new BenchArgs(args, "problem", "solver", "seconds", "settings", "out", "keep", "beside", "commit");
-        String commit = given.text("commit", "not named");
-        System.out.println(DemoFarm.heading(commit));
+        System.out.println(DemoFarm.heading(given.text("commit", "not named")));
         String problem = given.text("problem", "demo");
         String solver = given.text("solver", "SAT");
         int seconds = given.number("seconds", 600);
         Season season = ProblemFamily.named(problem);
         PlanFacts facts = PlanFacts.of(season, PossibleSeasons.of(season));
         Relaxation relaxed = new Relaxation(facts);
-        Path folder = Path.of(given.text("out", "benchmarks/search/results"));
-        KeptPrices judge = new KeptPrices(folder, problem);
+        KeptPrices judge = new KeptPrices(OtherWays.folder(given), problem);
         Ceiling ceiling = Ceiling.of(facts, relaxed, missing -> judge.of(season, facts, relaxed, missing, 60));
         RelaxedModel model = new RelaxedModel(relaxed, 0);
         for (int place = 0; place < facts.table.places(); place++) {
@@ -52,8 +49,7 @@ public final class WholeModel {
         if (given.text("keep", "no").equals("yes")) {
             OtherWay.Way way = OtherWay.Way.valueOf(solver);
             String outcome = ended == null ? "no plan" : ended.outcome();
-            OtherWayResults.at(folder.resolve(OtherWayResults.FILE))
-                    .add(OtherWays.row(given, problem, way, seconds, took, ended, outcome, commit));
+            OtherWays.keep(given, problem, way, seconds, took, ended, outcome);
         }
     }
 

@@ -154,11 +154,12 @@ final class GapTables {
         return cells;
     }
 
-    private static String gap(OptionalDouble gap) {
+    static String gap(OptionalDouble gap) {
         return gap.isPresent() ? GapPicture.percent(gap.getAsDouble()) : NOT_MEASURED;
     }
 
-    private static String missing(SearchGroup group) {
+    /** How many stems that must be ours the search misses that misses most. */
+    static String missing(SearchGroup group) {
         long most = group.rows().stream().mapToLong(SearchRow::missing).max().orElse(0);
         return most == 0 ? "nothing" : "up to " + Say.whole(most / 100.0);
     }

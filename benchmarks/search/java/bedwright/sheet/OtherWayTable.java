@@ -3,13 +3,10 @@ package bedwright.sheet;
 import bedwright.plan.MeasuredSearches;
 import bedwright.plan.OtherWay;
 import bedwright.plan.SearchGroup;
-import bedwright.plan.SearchRow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** Other ways to a plan, problem by problem, each below what the search came to in a minute. */
 final class OtherWayTable {
@@ -47,29 +44,29 @@ final class OtherWayTable {
 
     /** What the search came to, of the last commit that was measured: its middle plan and gap. */
     private List<String> search(String problem) {
-        Optional<SearchGroup> group = measured.group(problem, A_MINUTE, measured.commit());
-        List<SearchRow> rows = group.map(SearchGroup::rows).orElse(List.of());
         List<String> cells = new ArrayList<>(List.of(problem, "the search", Integer.toString(A_MINUTE)));
-        if (rows.isEmpty()) {
-            cells.addAll(List.of("–", "–", "–", "–", GapTables.NOT_MEASURED, "–", "–", "–", "–"));
-            return cells;
-        }
-        cells.add(middle(
-                rows.stream().flatMap(row -> Stream.ofNullable(row.took())).toList()));
-        cells.add(middle(rows.stream().map(SearchRow::money).toList()));
-        cells.add(missing(rows.stream().mapToLong(SearchRow::missing).max().orElse(0)));
-        OptionalDouble gap = group.map(SearchGroup::medianGap).orElse(OptionalDouble.empty());
-        cells.add(gap.isPresent() ? GapPicture.percent(gap.getAsDouble()) : GapTables.NOT_MEASURED);
-        cells.add(rows.size() == 1 ? "a plan" : "the middle one of " + rows.size() + " plans");
-        cells.add("nothing");
-        cells.add(rows.stream()
-                .flatMap(row -> Stream.ofNullable(row.date()))
-                .max(LocalDate::compareTo)
-                .map(LocalDate::toString)
-                .orElse("–"));
-        cells.add(measured.commit());
-        cells.add(measured.setting().machine());
+        cells.addAll(measured.group(problem, A_MINUTE, measured.commit())
+                .map(this::found)
+                .orElse(List.of("–", "–", "–", "–", GapTables.NOT_MEASURED, "–", "–", "–", "–")));
         return cells;
+    }
+
+    private List<String> found(SearchGroup group) {
+        int plans = group.rows().size();
+        return List.of(
+                whole(group.medianSeconds()),
+                whole(group.medianMoney()),
+                GapTables.missing(group),
+                GapTables.gap(group.medianGap()),
+                plans == 1 ? "a plan" : "the middle one of " + plans + " plans",
+                "nothing",
+                group.lastDate().map(LocalDate::toString).orElse("–"),
+                measured.commit(),
+                measured.setting().machine());
+    }
+
+    private static String whole(OptionalDouble figure) {
+        return figure.isPresent() ? Say.whole(figure.getAsDouble()) : "–";
     }
 
     private static List<String> row(OtherWay way) {
@@ -90,14 +87,6 @@ final class OtherWayTable {
                 date == null ? "–" : date.toString(),
                 way.commit(),
                 way.setting().machine());
-    }
-
-    private static String middle(List<Double> figures) {
-        List<Double> sorted = figures.stream().sorted().toList();
-        int half = sorted.size() / 2;
-        return sorted.isEmpty()
-                ? "–"
-                : Say.whole(sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2);
     }
 
     private static String missing(long hundredths) {
